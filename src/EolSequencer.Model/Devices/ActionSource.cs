@@ -1,0 +1,35 @@
+namespace EolSequencer.Model.Devices;
+
+/// <summary>How the vehicle bus does an action. <c>Ecu</c> is null when all fitted control units are meant.</summary>
+public abstract record ActionSource
+{
+    private ActionSource() { }
+
+    /// <summary>InputOutputControlByIdentifier with short-term adjustment (ISO 14229-1, service 2F 03).</summary>
+    public sealed record Control(string? Ecu, int Identifier, RawForm Form) : ActionSource;
+
+    /// <summary>WriteDataByIdentifier (service 2E), behind a security level when <paramref name="AccessLevel"/> is not 0.</summary>
+    public sealed record Write(string? Ecu, int Identifier, RawForm Form, int AccessLevel) : ActionSource;
+
+    /// <summary>RoutineControl, start (service 31 01) and its result.</summary>
+    /// <param name="Result">Form of the first result value; null: a positive response is the confirmation.</param>
+    public sealed record Routine(string? Ecu, int Identifier, RawForm? Result) : ActionSource;
+
+    /// <summary>A service that needs no identifier.</summary>
+    public sealed record Service(string? Ecu, ServiceAct Kind) : ActionSource;
+}
+
+/// <summary>Acts on a control unit as a whole.</summary>
+public enum ServiceAct
+{
+    /// <summary>ClearDiagnosticInformation, all groups.</summary>
+    ClearTroubleCodes,
+    /// <summary>Every identifier this run has adjusted goes back to its control unit (2F 00).</summary>
+    ReturnControl,
+    /// <summary>DiagnosticSessionControl, extended session.</summary>
+    ExtendedSession,
+    /// <summary>DiagnosticSessionControl, default session.</summary>
+    DefaultSession,
+    /// <summary>ECUReset, hard.</summary>
+    Reset,
+}

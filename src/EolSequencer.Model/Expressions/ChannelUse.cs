@@ -1,0 +1,16 @@
+namespace EolSequencer.Model.Expressions;
+
+/// <summary>A channel as a step or an expression names it.</summary>
+/// <param name="Role">The device role of the sequence, such as <c>bus</c>.</param>
+/// <param name="Channel">The channel of that device's kind.</param>
+/// <param name="Index">Which value of an indexed channel; null means the channel has none, or all of them.</param>
+public sealed record ChannelUse(string Role, string Channel, IndexUse? Index)
+{
+    /// <summary>As an author writes it: <c>bus.door_ajar[door]</c>.</summary>
+    public override string ToString() => Index switch
+    {
+        IndexUse.Fixed one => $"{Role}.{Channel}[{one.Value}]",
+        IndexUse.Named name => $"{Role}.{Channel}[{name.Name}]",
+        _ => $"{Role}.{Channel}",
+    };
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Source;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Model.Expressions;
+
+/// <summary>
+/// A side-effect-free C# expression of an author. It is made when its text is met and completed when all expressions
+/// of its sequence have been compiled together; a checked sequence holds completed ones only. It can only see what it
+/// declares, and gives a value of <see cref="Shape"/> or throws <see cref="ExpressionFault"/>.
+/// </summary>
+/// <param name="text">The author's text, without the brackets around it.</param>
+/// <param name="place">Where the text stands.</param>
+public sealed class Expression(string text, SourcePlace place)
+{
+    private Compiled? _compiled;
+
+    /// <summary>What compiling found out and made.</summary>
+    /// <param name="Shape">Type and unit of the value.</param>
+    /// <param name="Channels">The channels named, in slot order.</param>
+    /// <param name="Results">The results named, in slot order.</param>
+    /// <param name="Evaluate">The compiled code; pure, safe to call from several runs at once.</param>
+    public sealed record Compiled(
+        ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<IExpressionScope, Value> Evaluate);
+
+    /// <summary>The author's text.</summary>
+    public string Text => text;
+
+    /// <summary>Where the text stands.</summary>
+    public SourcePlace Place => place;
+
+    /// <summary>Type and unit of the value.</summary>
+    public ValueShape Shape => Ready.Shape;
+
+    /// <summary>The channels it names, in slot order.</summary>
+    public ImmutableArray<ChannelUse> Channels => Ready.Channels;
+
+    /// <summary>The results it names, in slot order.</summary>
+    public ImmutableArray<ResultUse> Results => Ready.Results;
+
+    /// <summary>True when only the vehicle, the order, parameters and loop names are named: may be decided before the first step.</summary>
+    public bool IsKnownBeforeRun => Channels.IsEmpty && Results.IsEmpty;
+
+    private Compiled Ready => _compiled ?? throw new InvalidOperationException($"{place}: the expression has not been compiled");
+
+    /// <summary>Called once, by the compiler.</summary>
+    public void Complete(Compiled compiled) =>
+        _compiled = _compiled is null ? compiled : throw new InvalidOperationException($"{place}: compiled twice");
+
+    /// <summary>The value for one moment.</summary>
+    /// <exception cref="ExpressionFault">There is none: overflow, division by zero, not finite, a missing value.</exception>
+    public Value Evaluate(IExpressionScope scope) => Ready.Evaluate(scope);
+
+    /// <summary>The truth for one moment; for expressions of that shape.</summary>
+    public bool IsTrue(IExpressionScope scope) => Evaluate(scope) is TruthValue { IsTrue: true };
+
+    public override string ToString() => text;
+}
