@@ -3,7 +3,7 @@ using EolSequencer.Model.Judging;
 
 namespace EolSequencer.Model.Events;
 
-/// <summary>A step attempt ended: what was found, and what it counts for.</summary>
+/// <summary>A step attempt ended: what was found, and what it counts for. Of several attempts the last one counts.</summary>
 public sealed record Judged : RunEvent
 {
     /// <summary>Full id with loop values.</summary>
@@ -26,9 +26,6 @@ public sealed record Judged : RunEvent
 
     /// <summary>What it does to the roll-up.</summary>
     public required Verdict Counted { get; init; }
-
-    /// <summary>True when a further attempt follows, so this one does not enter the roll-up.</summary>
-    public bool Superseded { get; init; }
 
     /// <summary>Why there is no value; null when there is one.</summary>
     public MissingCause? Cause { get; init; }
