@@ -10,6 +10,9 @@ public sealed record ActionDescription
     /// <summary>Its name in the device kind.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The index values, each with the vehicles it exists for; empty: the action has no index.</summary>
+    public ImmutableArray<IndexValue> Indexes { get; init; } = [];
+
     /// <summary>The value that <c>set … to</c> hands over; null: the action is done, not set.</summary>
     public ValueShape? To { get; init; }
 

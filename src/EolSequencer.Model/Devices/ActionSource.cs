@@ -1,12 +1,15 @@
+using System.Collections.Immutable;
+
 namespace EolSequencer.Model.Devices;
 
-/// <summary>How the vehicle bus does an action. <c>Ecu</c> is null when all fitted control units are meant.</summary>
+/// <summary>How the vehicle bus does an action. <c>Ecu</c> is null when the index names the control unit, or, without an index, when all fitted ones are meant.</summary>
 public abstract record ActionSource
 {
     private ActionSource() { }
 
     /// <summary>InputOutputControlByIdentifier with short-term adjustment (ISO 14229-1, service 2F 03).</summary>
-    public sealed record Control(string? Ecu, int Identifier, RawForm Form) : ActionSource;
+    /// <param name="Identifiers">The identifier for each index; the key is empty for an action without index, or one whose index names the control unit.</param>
+    public sealed record Control(string? Ecu, ImmutableDictionary<string, int> Identifiers, RawForm Form) : ActionSource;
 
     /// <summary>WriteDataByIdentifier (service 2E), behind a security level when <paramref name="AccessLevel"/> is not 0.</summary>
     public sealed record Write(string? Ecu, int Identifier, RawForm Form, int AccessLevel) : ActionSource;

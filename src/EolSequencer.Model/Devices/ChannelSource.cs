@@ -10,9 +10,13 @@ public abstract record ChannelSource
     /// <summary>ReadDataByIdentifier (ISO 14229-1, service 22).</summary>
     /// <param name="Ecu">The control unit; null: the one the index names.</param>
     /// <param name="Identifier">0 to 0xFFFF.</param>
-    /// <param name="FirstByte">Byte of the record at which the value begins, from 0.</param>
-    /// <param name="ByIndex">Where each index of the channel begins in the record; empty when the index names the control unit or there is none.</param>
-    public sealed record Data(string? Ecu, int Identifier, int FirstByte, RawForm Form, ImmutableDictionary<string, int> ByIndex) : ChannelSource;
+    /// <param name="Bits">Which bits of the record are the value, by index; the key is empty for a channel without index. Empty: the value is the record's beginning.</param>
+    public sealed record Data(string? Ecu, int Identifier, ImmutableDictionary<string, BitRange> Bits, RawForm Form) : ChannelSource;
+
+    /// <summary>The status record of a routine: RoutineControl, request results (service 31 03).</summary>
+    /// <param name="Ecu">The control unit; null: the one the index names.</param>
+    /// <param name="Bits">As for <see cref="Data"/>, counted from the first byte behind the routine's identifier.</param>
+    public sealed record RoutineResult(string? Ecu, int Identifier, ImmutableDictionary<string, BitRange> Bits, RawForm Form) : ChannelSource;
 
     /// <summary>A parameter of service 01 (SAE J1979), asked functionally; its formula and unit are the standard's.</summary>
     public sealed record Obd(int Parameter) : ChannelSource;
@@ -28,7 +32,7 @@ public abstract record ChannelSource
     public sealed record Service(string? Ecu, ServiceRead Kind, byte Mask) : ChannelSource;
 }
 
-/// <summary>Bits of a frame, numbered as in CAN databases: bit b lies in byte b div 8 with weight b mod 8.</summary>
+/// <summary>Bits of a frame or record, numbered as in CAN databases: bit b lies in byte b div 8, b mod 8 = 0 being its least significant.</summary>
 public readonly record struct BitRange(int First, int Count);
 
 /// <summary>What can be asked of a control unit as a whole.</summary>

@@ -9,8 +9,11 @@ public sealed record RawForm
     /// <summary>Type of the raw value.</summary>
     public required RawType Type { get; init; }
 
-    /// <summary>Bytes of a text, bits of a number in a broadcast frame; 0 when the type says it all.</summary>
-    public int Length { get; init; }
+    /// <summary>Bytes of a text or of shown bytes; bits of a number or truth value.</summary>
+    public required int Length { get; init; }
+
+    /// <summary>The byte that fills a short text up behind its end; null: 00, FF or blank.</summary>
+    public byte? Padding { get; init; }
 
     /// <summary>Multiplier, in <see cref="Unit"/> per bit.</summary>
     public decimal Scale { get; init; } = 1;
@@ -39,7 +42,7 @@ public enum RawType
     Signed,
     /// <summary>IEEE 754 binary32.</summary>
     Float32,
-    /// <summary>ASCII text, padded at the end with 00, FF or blanks.</summary>
+    /// <summary>ASCII text, filled up at the end.</summary>
     Text,
     /// <summary>Bytes shown as hex text.</summary>
     Bytes,

@@ -48,9 +48,10 @@ public interface IDevice : IAsyncDisposable
 public readonly record struct ReadRequest(ChannelDescription Channel, string? Index, long NotBefore);
 
 /// <summary>What is to be done.</summary>
+/// <param name="Index">Which one of an indexed action; null when it has no index.</param>
 /// <param name="To">The value of <c>set … to</c>; null for <c>do</c>.</param>
 /// <param name="With">The named values of <c>do … with</c>.</param>
-public sealed record ActionRequest(ActionDescription Action, Values.Value? To, IReadOnlyDictionary<string, Values.Value> With);
+public sealed record ActionRequest(ActionDescription Action, string? Index, Values.Value? To, IReadOnlyDictionary<string, Values.Value> With);
 
 /// <summary>Takes readings as they come.</summary>
 public interface IReadingListener

@@ -10,6 +10,9 @@ public sealed record Group : Node
     /// <summary>The steps, groups and branches inside, in order.</summary>
     public required ImmutableArray<Node> Children { get; init; }
 
+    /// <summary>Steps that run after the children whatever happened in the group.</summary>
+    public ImmutableArray<Node> Always { get; init; } = [];
+
     /// <summary>The loop names, outermost first; empty: once.</summary>
     public ImmutableArray<LoopName> Each { get; init; } = [];
 

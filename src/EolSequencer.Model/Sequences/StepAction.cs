@@ -47,10 +47,12 @@ public abstract record StepAction
     public sealed record Wait(Operand Duration) : StepAction;
 
     /// <summary><c>set ROLE.ACTION, to: VALUE</c>.</summary>
-    public sealed record SetTo(string Role, ActionDescription Target, Operand To) : StepAction;
+    /// <param name="Index">Which one of an indexed action; null exactly when it has no index.</param>
+    public sealed record SetTo(string Role, ActionDescription Target, IndexUse? Index, Operand To) : StepAction;
 
     /// <summary><c>do ROLE.ACTION, with: { … }</c>.</summary>
-    public sealed record Do(string Role, ActionDescription Target, ImmutableArray<Argument> With) : StepAction;
+    /// <param name="Index">Which one of an indexed action; null exactly when it has no index.</param>
+    public sealed record Do(string Role, ActionDescription Target, IndexUse? Index, ImmutableArray<Argument> With) : StepAction;
 
     /// <summary>A value computed from readings and results.</summary>
     /// <param name="Unit">The unit of a bare number; null when the expression brings its own or the value has none.</param>
