@@ -35,7 +35,11 @@ public abstract record Expectation
     public sealed record ByVehicle(string Name, ImmutableArray<Row> Rows) : Expectation;
 
     /// <summary><c>limits.NAME</c> with one window for each value of an index.</summary>
-    public sealed record ByIndex(string Name, ImmutableDictionary<string, Expectation> Windows) : Expectation;
+    public sealed record ByIndex(string Name, ImmutableDictionary<string, Expectation> Windows) : Expectation
+    {
+        /// <summary>Which window, as in <c>limits.lamp_current[lamp]</c>; null: the one of the value's own index.</summary>
+        public IndexUse? Index { get; init; }
+    }
 
     /// <summary>A row of a limit; <paramref name="When"/> is null when it holds for every vehicle.</summary>
     public sealed record Row(Expression? When, Expectation Is);
