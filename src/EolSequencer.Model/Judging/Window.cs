@@ -10,7 +10,7 @@ public sealed record Window
     public Window(decimal? low, decimal? high, Unit? unit)
     {
         if (low is null && high is null) throw new ArgumentException("a window has one end at least");
-        if (low > high) throw new ArgumentException($"the window ends at {high}, below its start at {low}");
+        if (low > high) throw new ArgumentException($"the window ends at {NumberText.Of(high.Value)}, below its start at {NumberText.Of(low.Value)}");
         (Low, High, Unit) = (low, high, unit);
     }
 

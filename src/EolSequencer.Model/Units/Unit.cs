@@ -39,7 +39,7 @@ public sealed class Unit
     /// <summary>Converts a value of this unit into another unit of the same dimension.</summary>
     /// <param name="value">The number in this unit.</param>
     /// <param name="to">A unit of the same dimension; another dimension is a broken assumption and throws.</param>
-    /// <param name="result">Exact whenever a decimal of 28 digits can hold it, else rounded at the 28th digit.</param>
+    /// <param name="result">Exact whenever a decimal can hold it, for numbers of up to ten digits; else rounded at the 28th digit.</param>
     /// <returns>False when the result is beyond what a decimal holds (about 7.9e28).</returns>
     public bool TryConvert(decimal value, Unit to, out decimal result)
     {

@@ -5,7 +5,8 @@ namespace EolSequencer.Model.Units;
 /// <summary>The rows of the unit table.</summary>
 /// <remarks>
 /// Factors: SI Brochure 9th edition (prefixes, tables 8 and 9) and NIST SP 811 appendix B for lb, lbf, in, ft, mile, kgf, all
-/// exact by definition. psi, rad and mrad have no finite decimal factor and are given to 28 digits.
+/// exact by definition. psi, rad and mrad have no finite decimal factor and are given to 18 digits, so that a reading times a
+/// factor still fits a decimal.
 /// </remarks>
 internal static class UnitEntries
 {
@@ -41,7 +42,7 @@ internal static class UnitEntries
         Of("bar", Pressure, 100000m, "bar"),
         Of("MPa", Pressure, 1000000m, "MPa"),
         Of("Mbar", Pressure, 100000000000m, "Mbar"),
-        Of("psi", Pressure, 6894.757293168361336722673445m, "psi"),
+        Of("psi", Pressure, 6894.75729316836134m, "psi"),
         Of("mbar·L/s", LeakRate, 1m, "mbar_L_s", "mbar.L/s", "mbar\u22C5L/s", "mbar·l/s"),
         Of("Pa·m³/s", LeakRate, 10m, "Pa_m3_s", "Pa.m³/s", "Pa\u22C5m³/s", "Pa.m3/s"),
 
@@ -70,8 +71,8 @@ internal static class UnitEntries
         Of("1/m", Opacity, 1m, "per_m", "/m"),
         Of("′", Angle, 1m, "arcmin", "'", "arcmin"),
         Of("deg", Angle, 60m, "deg", "°"),
-        Of("mrad", Angle, 3.4377467707849392526078892888m, "mrad"),
-        Of("rad", Angle, 3437.7467707849392526078892888m, "rad"),
+        Of("mrad", Angle, 3.43774677078493925m, "mrad"),
+        Of("rad", Angle, 3437.74677078493925m, "rad"),
 
         Of("g", Mass, 0.001m, "g"),
         Of("kg", Mass, 1m, "kg"),

@@ -43,9 +43,9 @@ internal static class UnitGuess
     {
         foreach (var (wrong, right, name) in LookAlikes)
         {
-            if (text.Contains(wrong) && UnitTable.Find(text.Replace(wrong, right)) is UnitLookup.Found found)
+            if (text.Contains(wrong) && UnitTable.Exact(text.Replace(wrong, right)) is { } unit)
             {
-                return new UnitLookup.Unknown(text, [found.Unit.Symbol], $"it holds {name}; write {found.Unit.Symbol}");
+                return new UnitLookup.Unknown(text, [unit.Symbol], $"it holds {name}; write {unit.Symbol}");
             }
         }
 
@@ -64,10 +64,10 @@ internal static class UnitGuess
             return null;
         }
 
-        // A prefix stands in front of a whole unit: mA has one, m and min have none.
+        // A prefix stands in front of a unit of the same dimension: mA has one, m and min have none.
         foreach (var symbol in alike.ToArray())
         {
-            if (symbol.Length > 1 && symbol[0] is 'm' or 'M' && UnitTable.Find(symbol[1..]) is UnitLookup.Found)
+            if (symbol[0] is 'm' or 'M' && UnitTable.Exact(symbol[1..])?.Dimension == UnitTable.Exact(symbol)!.Dimension)
             {
                 var other = (symbol[0] == 'm' ? 'M' : 'm') + symbol[1..];
                 if (!alike.Contains(other)) alike.Add(other);
@@ -84,7 +84,7 @@ internal static class UnitGuess
         'm' => $"{symbol} (milli)",
         'M' => $"{symbol} (mega)",
         _ => symbol,
-    } + (UnitTable.Find(symbol) is UnitLookup.Found ? "" : ", which the unit table does not hold");
+    } + (UnitTable.Exact(symbol) is not null ? "" : ", which the unit table does not hold");
 
     private static UnitLookup.Unknown Nearest(string text)
     {

@@ -20,11 +20,13 @@ public static class UnitTable
     /// <param name="text">The spelling, exactly: case counts, because it tells milli from mega.</param>
     /// <returns>The unit, or why there is none and what may have been meant.</returns>
     public static UnitLookup Find(string text) =>
-        BySpelling.TryGetValue(text, out var unit) ? new UnitLookup.Found(unit) : UnitGuess.For(text);
+        Exact(text) is { } unit ? new UnitLookup.Found(unit) : UnitGuess.For(text);
 
     /// <summary>A unit that our own code or an earlier record of ours names; an unknown symbol is a broken assumption and throws.</summary>
     public static Unit Required(string symbol) =>
-        BySpelling.TryGetValue(symbol, out var unit) ? unit : throw new ArgumentException($"the unit table has no '{symbol}'", nameof(symbol));
+        Exact(symbol) ?? throw new ArgumentException($"the unit table has no '{symbol}'", nameof(symbol));
+
+    internal static Unit? Exact(string spelling) => BySpelling.GetValueOrDefault(spelling);
 
     /// <summary>The units of one dimension, in the order of the table.</summary>
     public static ImmutableArray<Unit> Of(Dimension dimension) => [.. All.Where(unit => unit.Dimension == dimension)];
