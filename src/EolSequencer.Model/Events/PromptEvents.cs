@@ -24,3 +24,16 @@ public sealed record Answered : RunEvent
     public string? Detail { get; init; }
     public string? Person { get; init; }
 }
+
+/// <summary>An answer did not fit its prompt; the prompt was put up again.</summary>
+public sealed record AnswerRefused : RunEvent
+{
+    public required string Step { get; init; }
+    public required int Prompt { get; init; }
+
+    /// <summary>What was answered.</summary>
+    public required string Answer { get; init; }
+
+    /// <summary>Why it does not fit.</summary>
+    public required string Reason { get; init; }
+}

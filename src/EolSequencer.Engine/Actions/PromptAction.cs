@@ -1,0 +1,102 @@
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Texts;
+using EolSequencer.Model.Values;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Engine.Actions;
+
+/// <summary>The actions that a person ends: <c>ask</c> without <c>until</c>, <c>judge</c>, <c>enter</c>, <c>scan</c>, <c>choose</c>.</summary>
+internal static class PromptAction
+{
+    /// <summary>An answer that does not fit is refused and the prompt put up again, this often at most.</summary>
+    private const int MostRefusals = 20;
+
+    public static async Task<AttemptEnd> RunAsync(Attempt attempt, string? screen)
+    {
+        var (kind, text) = attempt.Step.Action switch
+        {
+            StepAction.Ask ask => (PromptKind.Confirm, ask.Text),
+            StepAction.Judge judge => (PromptKind.Judge, judge.Text),
+            StepAction.Enter enter => (PromptKind.Enter, enter.Text),
+            StepAction.Scan scan => (PromptKind.Scan, scan.Text),
+            StepAction.Choose choose => (PromptKind.Choose, choose.Text),
+            var other => throw new InvalidOperationException($"{other.GetType().Name} puts up no prompt"),
+        };
+        try
+        {
+            for (var refusals = 0; refusals < MostRefusals; refusals++)
+            {
+                var number = 0;
+                var answer = await AskAsync(attempt, kind, text, screen, attempt.Ends, prompt => number = prompt.Number);
+                if (Misfit(attempt, answer) is not { } reason) return Ended(attempt, answer);
+                var given = ((Answer.Text)answer).Value;
+                attempt.Run.Log.Append((n, at) => new AnswerRefused { N = n, At = at, Step = attempt.Planned.Id, Prompt = number, Answer = given, Reason = reason });
+            }
+
+            return new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = $"{MostRefusals} answers did not fit" };
+        }
+        catch (OperationCanceledException) when (attempt.Ends.IsCancellationRequested)
+        {
+            return attempt.Cut(() => new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = $"no answer within {Attempt.Text(attempt.Within!.Value)}" });
+        }
+    }
+
+    /// <summary>Puts up the prompt of a step.</summary>
+    public static Task<Answer> AskAsync(
+        Attempt attempt, PromptKind kind, LocalText text, string? screen, CancellationToken cancel, Action<Prompt>? shown = null) =>
+        attempt.Run.Prompts.AskAsync(attempt.Planned, attempt.Number, kind, text, prompt =>
+        {
+            shown?.Invoke(prompt);
+            return prompt with
+            {
+                Screen = screen,
+                Within = attempt.Within,
+                Picture = attempt.Step.Picture,
+                Nonconformity = attempt.Step.Nonconformity,
+                Class = attempt.Step.Class,
+                Shape = attempt.Step.Action is StepAction.Enter enter ? enter.Shape : null,
+                Choices = attempt.Step.Action is StepAction.Choose choose ? choose.Among : [],
+            };
+        }, cancel);
+
+    /// <summary>What an answer means for the step.</summary>
+    public static AttemptEnd Ended(Attempt attempt, Answer answer)
+    {
+        var now = attempt.Run.Now;
+        switch (answer)
+        {
+            case Answer.Confirmed: return new AttemptEnd(Ending.Confirmed, now);
+            case Answer.Ok: return new AttemptEnd(Ending.AnsweredOk, now);
+            case Answer.NotOk notOk: return new AttemptEnd(Ending.AnsweredNotOk, now) { Detail = notOk.Where };
+            case Answer.Text text: return attempt.Found(ValueOf(attempt, text.Value)!, now);
+            case Answer.PassedOver passed:
+                attempt.Run.Log.Append((n, at) => new PassedOver { N = n, At = at, Step = attempt.Planned.Id, Reason = passed.Reason, Person = passed.Person });
+                return new AttemptEnd(Ending.PassedOver, now) { Detail = $"passed over: {passed.Reason}", ByPerson = true };
+            case Answer.Stop stop: return new AttemptEnd(Ending.Stopped, now) { Detail = stop.Reason, ByPerson = true };
+            default: throw new InvalidOperationException($"{answer.GetType().Name} answers no prompt of a step");
+        }
+    }
+
+    /// <summary>Why a text does not fit; null when it does.</summary>
+    private static string? Misfit(Attempt attempt, Answer answer)
+    {
+        if (answer is not Answer.Text text) return null;
+        return attempt.Step.Action switch
+        {
+            StepAction.Choose choose when !choose.Among.Contains(text.Value) => $"one of {string.Join(", ", choose.Among)} is wanted",
+            StepAction.Enter when ValueOf(attempt, text.Value) is null => "a number with a point and no thousands mark is wanted",
+            _ => null,
+        };
+    }
+
+    private static Value? ValueOf(Attempt attempt, string text) => attempt.Step.Action switch
+    {
+        StepAction.Scan => new TextValue(VinLabel.Strip(text)),
+        StepAction.Enter { Shape: { Kind: ValueKind.Number } shape } =>
+            NumberText.TryParse(text.Trim(), out var number) ? new NumberValue(number, shape.Unit) : null,
+        _ => new TextValue(text),
+    };
+}

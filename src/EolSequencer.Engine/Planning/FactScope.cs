@@ -1,0 +1,35 @@
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Values;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Engine.Planning;
+
+/// <summary>What is known before the first step: the vehicle, its order, parameters and loop names.</summary>
+internal sealed class FactScope(Order order, Arguments arguments) : IExpressionScope
+{
+    public Value Vehicle(string option) => Of(order, option);
+
+    public Value Order(string fact, string? index) => Of(order, fact, index);
+
+    public Value Argument(string name) => arguments[name];
+
+    public Value Channel(int slot) => throw new InvalidOperationException("no channel is read before the first step");
+
+    public ResultView? Result(int slot) => throw new InvalidOperationException("there is no result before the first step");
+
+    public Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");
+
+    /// <summary>An option, or the identification number under the name <c>vin</c>.</summary>
+    internal static Value Of(Order order, string option) =>
+        option == "vin" ? new TextValue(order.Vin.Text)
+        : order.Options.TryGetValue(option, out var value) ? value
+        : throw new ExpressionFault($"the order has no option '{option}'");
+
+    /// <summary>A fact of the order.</summary>
+    internal static Value Of(Order order, string fact, string? index)
+    {
+        var key = index is null ? fact : $"{fact}[{index}]";
+        return order.Facts.TryGetValue(key, out var value) ? value : throw new ExpressionFault($"the order does not say {key}");
+    }
+}

@@ -1,0 +1,225 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Values;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Engine.Planning;
+
+/// <summary>
+/// Decides every <c>when</c> for one vehicle, unrolls the loops and picks the limits. Nothing is asked of a device, so
+/// the same order always gives the same plan.
+/// </summary>
+public sealed class Planner
+{
+    private readonly Order _order;
+    private readonly ImmutableArray<string> _only;
+    private readonly ImmutableArray<string>.Builder _notApplicable = ImmutableArray.CreateBuilder<string>();
+
+    private Planner(Order order, ImmutableArray<string> only) => (_order, _only) = (order, only);
+
+    /// <summary>The plan for one vehicle.</summary>
+    /// <param name="only">Ids or id patterns of the steps and groups wanted; empty: all. Prepare and always stay whole.</param>
+    public static Plan For(CheckedSequence sequence, Order order, ImmutableArray<string> only = default)
+    {
+        var planner = new Planner(order, only.IsDefault ? [] : only);
+        var arguments = sequence.Parameters.Aggregate(Arguments.None, (sum, parameter) => sum.With(parameter.Name, parameter.Default));
+        var top = new Surroundings("", "", arguments, sequence.Words, null, true);
+        var prepare = planner.Walk(sequence.Prepare, top);
+        var steps = planner.Walk(sequence.Steps, top with { All = planner._only.IsEmpty });
+        var always = planner.Walk(sequence.Always, top);
+        var after = planner.Walk(sequence.AfterVerdict, top);
+        return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, NotApplicable = planner._notApplicable.ToImmutable() };
+    }
+
+    /// <param name="All">False while only some steps are wanted and none of the groups around was named.</param>
+    private sealed record Surroundings(
+        string Id, string Pattern, Arguments Arguments, ImmutableArray<Words> Words, string? OperatorPlace, bool All)
+    {
+        public string Inner(string own) => Id.Length == 0 ? own : $"{Id}.{own}";
+
+        public string InnerPattern(string own) => Pattern.Length == 0 ? own : $"{Pattern}.{own}";
+    }
+
+    private ImmutableArray<PlannedNode> Walk(ImmutableArray<Node> nodes, Surroundings around)
+    {
+        var planned = ImmutableArray.CreateBuilder<PlannedNode>(nodes.Length);
+        foreach (var node in nodes)
+        {
+            switch (node)
+            {
+                case Step step: AddStep(step, around, planned); break;
+                case Group group: AddGroup(group, around, planned); break;
+                case Together together: AddTogether(together, around, planned); break;
+            }
+        }
+
+        return planned.ToImmutable();
+    }
+
+    private void AddStep(Step step, Surroundings around, ImmutableArray<PlannedNode>.Builder planned)
+    {
+        var id = around.Inner(step.Id);
+        var pattern = around.InnerPattern(step.Id);
+        if (!around.All && !Wanted(id, pattern)) return;
+        if (!Applies(step.When, around.Arguments))
+        {
+            _notApplicable.Add(id);
+            return;
+        }
+
+        planned.Add(new PlannedStep
+        {
+            Step = step,
+            Id = id,
+            Pattern = pattern,
+            Arguments = around.Arguments,
+            Words = around.Words,
+            OperatorPlace = step.OperatorPlace ?? around.OperatorPlace,
+            Indexes = IndexesOf(step, around.Arguments),
+            Expect = Pick(step.Expect, step.Action, around.Arguments),
+        });
+    }
+
+    private void AddGroup(Group group, Surroundings around, ImmutableArray<PlannedNode>.Builder planned)
+    {
+        if (!Applies(group.When, around.Arguments))
+        {
+            NoteNotApplicable(group, around);
+            return;
+        }
+
+        var instances = Instances(group, around).ToList();
+        if (group.AnyOrder)
+        {
+            var lanes = group.Each.IsEmpty
+                ? instances.SelectMany(inside => Walk(group.Children, inside)).Select(node => ImmutableArray.Create(node))
+                : instances.Select(inside => Walk(group.Children, inside));
+            AddLanes(group, [.. lanes.Where(lane => !lane.IsEmpty)], around, around.InnerPattern(group.Id), planned);
+            return;
+        }
+
+        foreach (var inside in instances)
+        {
+            var children = Walk(group.Children, inside);
+            if (children.IsEmpty) continue;
+            planned.Add(new PlannedGroup
+            {
+                Group = group,
+                Id = inside.Id,
+                Pattern = inside.Pattern,
+                Arguments = inside.Arguments,
+                Words = inside.Words,
+                OperatorPlace = inside.OperatorPlace,
+                Children = children,
+            });
+        }
+    }
+
+    private void AddTogether(Together together, Surroundings around, ImmutableArray<PlannedNode>.Builder planned)
+    {
+        if (!Applies(together.When, around.Arguments))
+        {
+            foreach (var branch in together.Branches) NoteNotApplicable(branch.Children, around);
+            return;
+        }
+
+        var lanes = together.Branches.Select(branch => Walk(branch.Children, around)).Where(lane => !lane.IsEmpty);
+        AddLanes(together, [.. lanes], around, null, planned);
+    }
+
+    private static void AddLanes(
+        Node node, ImmutableArray<ImmutableArray<PlannedNode>> lanes, Surroundings around, string? screen, ImmutableArray<PlannedNode>.Builder planned)
+    {
+        if (lanes.IsEmpty) return;
+        planned.Add(new PlannedLanes
+        {
+            Node = node,
+            Id = around.Inner(node.Id),
+            Pattern = around.InnerPattern(node.Id),
+            Arguments = around.Arguments,
+            Words = around.Words,
+            OperatorPlace = node.OperatorPlace ?? around.OperatorPlace,
+            Lanes = lanes,
+            Screen = screen,
+        });
+    }
+
+    /// <summary>The group once, or once for each combination of its loop values that this vehicle has.</summary>
+    private IEnumerable<Surroundings> Instances(Group group, Surroundings around)
+    {
+        var pattern = around.InnerPattern(group.Id);
+        var inside = around with
+        {
+            Id = around.Inner(group.Id),
+            Pattern = pattern,
+            Words = group.Words.IsEmpty ? around.Words : group.Words.AddRange(around.Words),
+            OperatorPlace = group.OperatorPlace ?? around.OperatorPlace,
+            Arguments = ArgumentsOf(group, around.Arguments),
+        };
+        IEnumerable<(Arguments Arguments, ImmutableArray<string> Values)> loops = [(inside.Arguments, [])];
+        foreach (var loop in group.Each)
+        {
+            loops = loops.SelectMany(outer => loop.Values
+                .Where(value => Applies(value.When, outer.Arguments))
+                .Select(value => (outer.Arguments.With(loop.Name, new TextValue(value.Value)), outer.Values.Add(value.Value))));
+        }
+
+        foreach (var (arguments, values) in loops)
+        {
+            var id = values.IsEmpty ? inside.Id : $"{inside.Id}[{string.Join(',', values)}]";
+            yield return inside with { Id = id, Arguments = arguments, All = around.All || Wanted(id, pattern) };
+        }
+    }
+
+    /// <summary>A fragment sees its parameters only; a plain group sees what is around it.</summary>
+    private Arguments ArgumentsOf(Group group, Arguments outer) => group.Fragment is null
+        ? outer
+        : group.Arguments.Aggregate(Arguments.None, (sum, argument) => sum.With(argument.Name, Known(argument.Value, outer)));
+
+    private Value Known(Operand operand, Arguments arguments) => operand switch
+    {
+        Operand.Constant constant => constant.Value,
+        Operand.Computed computed => computed.Expression.Evaluate(new FactScope(_order, arguments)),
+        _ => throw new InvalidOperationException("an operand is written or computed"),
+    };
+
+    private bool Applies(Expression? when, Arguments arguments) => when is null || when.IsTrue(new FactScope(_order, arguments));
+
+    private void NoteNotApplicable(Group group, Surroundings around)
+    {
+        foreach (var inside in Instances(group, around)) NoteNotApplicable(group.Children, inside);
+    }
+
+    private void NoteNotApplicable(ImmutableArray<Node> nodes, Surroundings around)
+    {
+        foreach (var node in nodes)
+        {
+            switch (node)
+            {
+                case Step step: _notApplicable.Add(around.Inner(step.Id)); break;
+                case Group group: NoteNotApplicable(group, around); break;
+                case Together together:
+                    foreach (var branch in together.Branches) NoteNotApplicable(branch.Children, around);
+                    break;
+            }
+        }
+    }
+
+    private ImmutableArray<string> IndexesOf(Step step, Arguments arguments) => step.Action is StepAction.Read { Channel.Index: null } read
+        ? [.. read.Description.Indexes.Where(index => Applies(index.When, arguments)).Select(index => index.Value)]
+        : [];
+
+    /// <summary>The one row of a limit that holds for this vehicle, or the window of the step's own index.</summary>
+    private Expectation? Pick(Expectation? expect, StepAction action, Arguments arguments) => expect switch
+    {
+        Expectation.ByVehicle rows => Pick(rows.Rows.First(row => Applies(row.When, arguments)).Is, action, arguments),
+        Expectation.ByIndex windows when action is StepAction.Read { Channel.Index: { } index } => windows.Windows[index.Resolve(arguments)],
+        Expectation.ByIndex windows when action is StepAction.Sample { Channel.Index: { } index } => windows.Windows[index.Resolve(arguments)],
+        _ => expect,
+    };
+
+    private bool WantedGroup(string id, string pattern) => _only.Any(only => only == id || only == pattern);
+
+    private bool Wanted(string id, string pattern) => _only.Any(only => only == id || only == pattern);
+}

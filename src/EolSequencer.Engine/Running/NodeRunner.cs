@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using EolSequencer.Engine.Actions;
+using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Waiting;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Sequences;
+
+namespace EolSequencer.Engine.Running;
+
+/// <summary>Runs nodes one after the other, groups with what holds for the whole group, and lanes side by side.</summary>
+internal sealed class NodeRunner(RunServices run)
+{
+    private readonly StepRunner _steps = new(run);
+
+    public async Task<Flow> RunAsync(ImmutableArray<PlannedNode> nodes, Halt halt, string? screen)
+    {
+        foreach (var node in nodes)
+        {
+            var flow = node switch
+            {
+                PlannedStep step => await _steps.RunAsync(step, halt, screen),
+                PlannedGroup group => await GuardedAsync(group, group.Group, halt, screen, (inner, on) => RunAsync(group.Children, inner, on)),
+                PlannedLanes lanes => await GuardedAsync(lanes, lanes.Node, halt, screen, (inner, on) => LanesAsync(lanes, inner, on)),
+                _ => throw new InvalidOperationException($"unknown node {node.GetType().Name}"),
+            };
+            if (flow == Flow.Stop) return flow;
+        }
+
+        return Flow.GoOn;
+    }
+
+    /// <summary>What holds for a whole group or for all lanes: whether it is needed, its caution, its guard, its further attempts.</summary>
+    private async Task<Flow> GuardedAsync(PlannedNode planned, Node node, Halt around, string? screen, Func<Halt, string?, Task<Flow>> inside)
+    {
+        if (around.IsRaised) return Flow.Stop;
+        try
+        {
+            if (node.OnlyIf is not null && !await IsNeededAsync(planned, node, around)) return Flow.GoOn;
+            if (node.Caution is { } caution && !await CautionAsync(planned, caution, around, screen)) return Flow.Stop;
+        }
+        catch (OperationCanceledException) when (around.IsRaised)
+        {
+            return Flow.Stop;
+        }
+
+        for (var retries = node.Retry?.Times ?? 0; ; retries--)
+        {
+            using var halt = new Halt(around);
+            using var guard = node.Require is { } require ? await RequireGuard.BeginAsync(run, planned, require, halt) : null;
+            var flow = await inside(halt, screen);
+            var lost = halt.IsRaised && !around.IsRaised && halt.Kind == HaltKind.Lost;
+            if (lost) flow = node.Require!.ElseStop ? Flow.Stop : Flow.GoOn;
+            else if (halt.IsRaised && !around.IsRaised) around.Raise(halt.Kind, halt.Reason!);
+            if (retries == 0 || around.IsRaised || !node.Retry!.On.Contains(Worst(planned))) return flow;
+            foreach (var step in Plan.StepsOf(planned)) run.Results.Forget(step.Id);
+            if (node.Retry.Pause > TimeSpan.Zero) await PauseAsync(node.Retry.Pause, around);
+        }
+    }
+
+    private async Task<Flow> LanesAsync(PlannedLanes lanes, Halt halt, string? screen)
+    {
+        using var turn = lanes.Screen is not null && screen is null ? await run.Prompts.Turns.EnterAsync(halt.Token) : default;
+        var flows = await Task.WhenAll(lanes.Lanes.Select(lane => LaneAsync(lane, halt, screen ?? lanes.Screen)).ToList());
+        return flows.Contains(Flow.Stop) ? Flow.Stop : Flow.GoOn;
+    }
+
+    private async Task<Flow> LaneAsync(ImmutableArray<PlannedNode> lane, Halt halt, string? screen)
+    {
+        var flow = await RunAsync(lane, halt, screen);
+        if (flow == Flow.Stop) halt.Raise(HaltKind.Stopped, "another branch stopped the run");
+        return flow;
+    }
+
+    private async Task<bool> CautionAsync(PlannedNode planned, Model.Texts.LocalText caution, Halt halt, string? screen)
+    {
+        using var turn = screen is null ? await run.Prompts.Turns.EnterAsync(halt.Token) : default;
+        return await _steps.AcknowledgeAsync(planned, caution, halt);
+    }
+
+    private async Task<bool> IsNeededAsync(PlannedNode planned, Node node, Halt halt)
+    {
+        var steps = Plan.StepsOf(planned).ToList();
+        using var attempt = new Attempt(run, steps[0] with { Arguments = planned.Arguments }, 1, run.ScopeOf(planned), halt);
+        var (truth, fault) = await OnlyIf.DecideAsync(attempt, node.OnlyIf!);
+        if (truth == true) return true;
+        foreach (var step in steps)
+        {
+            if (fault is null)
+            {
+                run.Results.NoteNotNeeded(step.Id);
+                run.Log.Append((n, at) => new NotNeeded { N = n, At = at, Step = step.Id });
+            }
+        }
+
+        return false;
+    }
+
+    private Verdict Worst(PlannedNode planned) =>
+        Verdicts.Worst(Plan.StepsOf(planned).Where(step => !run.Results.IsOpen(step.Id)).Select(step => run.Results.Counted(step.Id) ?? Verdict.None));
+
+    private async Task PauseAsync(TimeSpan pause, Halt halt)
+    {
+        try
+        {
+            await Task.Delay(pause, run.Time, halt.Token);
+        }
+        catch (OperationCanceledException) when (halt.IsRaised)
+        {
+            // The next attempt sees that it is halted.
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Waiting;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Ports;
+using EolSequencer.Model.Texts;
+
+namespace EolSequencer.Engine.Running;
+
+/// <summary>Numbers the prompts of a run, shows one screen at a time and writes down what was asked and answered.</summary>
+internal sealed class PromptDesk(IOperator @operator, EventLog log)
+{
+    private int _number;
+
+    /// <summary>Whose prompt, or screen of prompts, may be up.</summary>
+    public Turnstile Turns { get; } = new();
+
+    /// <summary>Puts a prompt up and waits for its answer; cancelling withdraws it.</summary>
+    public async Task<Answer> AskAsync(PlannedNode node, int attempt, PromptKind kind, LocalText text, Func<Prompt, Prompt> more, CancellationToken cancel)
+    {
+        var number = ++_number;
+        var prompt = more(new Prompt
+        {
+            Number = number,
+            Step = node.Id,
+            StepPattern = node.Pattern,
+            Attempt = attempt,
+            Kind = kind,
+            Text = text,
+            Words = (language, name) => WordFor(node, language, name),
+            ValueOf = name => node.Arguments.Find(name)?.ToString(),
+            OperatorPlace = node.OperatorPlace,
+        });
+        log.Append((n, at) => new Asked { N = n, At = at, Step = node.Id, Attempt = attempt, Prompt = number, Kind = kind });
+        var answer = await @operator.AskAsync(prompt, cancel);
+        cancel.ThrowIfCancellationRequested();
+        var (word, detail) = Describe(answer);
+        log.Append((n, at) => new Answered { N = n, At = at, Step = node.Id, Prompt = number, Answer = word, Detail = detail, Person = answer.Person });
+        return answer;
+    }
+
+    private static string? WordFor(PlannedNode node, string language, string name)
+    {
+        if (node.Arguments.Find(name)?.ToString() is not { } value) return null;
+        foreach (var word in node.Words)
+        {
+            if (word.Name == name && word.Value == value) return word.Text.For(language);
+        }
+
+        return value.Replace('_', ' ');
+    }
+
+    private static (string Word, string? Detail) Describe(Answer answer) => answer switch
+    {
+        Answer.Confirmed => ("confirmed", null),
+        Answer.Ok => ("ok", null),
+        Answer.NotOk notOk => ("not ok", notOk.Where),
+        Answer.Text text => (text.Value, null),
+        Answer.PassedOver passed => ("passed over", passed.Reason),
+        Answer.Stop stop => ("stop", stop.Reason),
+        Answer.Again => ("again", null),
+        Answer.GoOn => ("go on", null),
+        _ => throw new InvalidOperationException($"unknown answer {answer}"),
+    };
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using EolSequencer.Engine.Judging;
+using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Waiting;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Ports;
+
+namespace EolSequencer.Engine.Running;
+
+/// <summary>
+/// The interpreter: one sequence on one vehicle. Must be called on a single thread (a synchronisation context that
+/// keeps all continuations and timers on it); then the same inputs give the same events.
+/// </summary>
+public static class SequenceRunner
+{
+    /// <summary>The longest that <c>always</c> may take altogether.</summary>
+    public static readonly TimeSpan AlwaysWithin = TimeSpan.FromSeconds(30);
+
+    /// <summary>Runs to the end, whatever it is; trouble of devices, operator and record is a result.</summary>
+    /// <param name="stop">Ends the steps at their next wait; <c>always</c> still runs. Cancel it on the run's thread.</param>
+    public static async Task<RunResult> RunAsync(RunRequest request, CancellationToken stop)
+    {
+        using var top = new Halt();
+        using var stopped = stop.Register(() => top.Raise(HaltKind.Stopped, "stopped at the station"));
+        var journal = new FaultKeepingJournal(request.Journal, fault => top.Raise(HaltKind.Stopped, fault));
+        var log = new EventLog(journal, request.Time);
+        var run = ServicesFor(request, log);
+        log.Append((n, at) => request.Begin(n, at) with { NotApplicable = request.Plan.NotApplicable, Planned = request.Plan.Counting.Count() });
+
+        var nodes = new NodeRunner(run);
+        var flow = await nodes.RunAsync(request.Plan.Prepare, top, null);
+        if (flow == Flow.GoOn) flow = await nodes.RunAsync(request.Plan.Steps, top, null);
+        if (flow == Flow.Stop) log.Append((n, at) => new Stopped { N = n, At = at, Reason = top.Reason ?? "a step that did not pass stops the run" });
+        var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps);
+        await AlwaysAsync(run, request.Plan.Always);
+        notReached = notReached.AddRange(NotReached(run.Results, request.Plan.Always));
+
+        var rollUp = RollUp.Of(request.Plan.Counting.Select(step => run.Results.Counted(step.Id)).OfType<Verdict>());
+        if (journal.Fault is not null) rollUp = rollUp.Plus(Verdict.Error);
+        run.Decided = rollUp.Verdict;
+        using var after = new Halt();
+        await nodes.RunAsync(request.Plan.AfterVerdict, after, null);
+        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = top.IsRaised, NotReached = notReached });
+        return journal.Fault is not null && rollUp.Verdict != Verdict.Error
+            ? new RunResult(rollUp.Plus(Verdict.Error), top.IsRaised, journal.Fault)
+            : new RunResult(rollUp, top.IsRaised, journal.Fault);
+    }
+
+    private static RunServices ServicesFor(RunRequest request, EventLog log) => new()
+    {
+        Time = request.Time,
+        Log = log,
+        Results = new ResultBook(),
+        Order = request.Order,
+        Operator = request.Operator,
+        Prompts = new PromptDesk(request.Operator, log),
+        Live = request.Live,
+        Devices = request.Sequence.Roles.ToImmutableDictionary(
+            role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),
+    };
+
+    /// <summary>Every node of <c>always</c> is tried, one that stops or fails does not keep the next from its turn.</summary>
+    private static async Task AlwaysAsync(RunServices run, ImmutableArray<PlannedNode> always)
+    {
+        using var halt = new Halt();
+        using var limit = run.Time.CreateTimer(
+            _ => halt.Raise(HaltKind.Stopped, "the time for leaving the vehicle safe is over"), null, AlwaysWithin, Timeout.InfiniteTimeSpan);
+        var nodes = new NodeRunner(run);
+        foreach (var node in always) await nodes.RunAsync([node], halt, null);
+    }
+
+    private static ImmutableArray<string> NotReached(ResultBook results, params ImmutableArray<PlannedNode>[] parts) =>
+        [.. parts.SelectMany(part => part.SelectMany(Plan.StepsOf)).Where(step => results.IsOpen(step.Id)).Select(step => step.Id)];
+}

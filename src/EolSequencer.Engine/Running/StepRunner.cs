@@ -1,0 +1,125 @@
+using EolSequencer.Engine.Actions;
+using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Waiting;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Texts;
+
+namespace EolSequencer.Engine.Running;
+
+/// <summary>Runs a step: its turn, its caution, its attempts, and what follows when it did not pass.</summary>
+internal sealed class StepRunner(RunServices run)
+{
+    private const int MostDecisions = 3;
+    private static readonly LocalText AgainOrOn = new([
+        new("en", "Not passed. Again, go on, or stop?"),
+        new("es", "No superado. ¿Repetir, seguir o parar?"),
+    ]);
+
+    private readonly AttemptRunner _attempts = new(run);
+
+    /// <param name="screen">The screen whose turn the caller holds; null: a prompt takes its own turn.</param>
+    public async Task<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
+    {
+        if (halt.IsRaised) return Flow.Stop;
+        try
+        {
+            if (!await IsNeededAsync(planned, halt)) return Flow.GoOn;
+            using var prompt = screen is null && (planned.Step.Action.IsPrompt || planned.Step.Caution is not null)
+                ? await run.Prompts.Turns.EnterAsync(halt.Token)
+                : default;
+            if (planned.Step.Caution is { } caution && !await AcknowledgeAsync(planned, caution, halt)) return Flow.Stop;
+            using var devices = await DeviceTurns.EnterAsync(run, planned.Step, halt.Token);
+            return await AttemptsAsync(planned, halt, screen);
+        }
+        catch (OperationCanceledException) when (halt.IsRaised)
+        {
+            return Flow.Stop; // Halted before its clock started: not reached.
+        }
+    }
+
+    /// <summary>Shows a caution and waits until it is acknowledged; false when a person stopped the run instead.</summary>
+    public async Task<bool> AcknowledgeAsync(PlannedNode node, LocalText caution, Halt halt)
+    {
+        var answer = await run.Prompts.AskAsync(node, 1, PromptKind.Caution, caution, prompt => prompt, halt.Token);
+        if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
+        return answer is not Answer.Stop;
+    }
+
+    private async Task<Flow> AttemptsAsync(PlannedStep planned, Halt halt, string? screen)
+    {
+        var step = planned.Step;
+        for (var decisions = 0; ; decisions++)
+        {
+            var counted = await RetriesAsync(planned, halt, screen);
+            if (halt.IsRaised) return Flow.Stop;
+            if (counted <= Verdict.Pass || step.OnFail == OnFail.Continue) return Flow.GoOn;
+            if (step.OnFail == OnFail.Stop) return Flow.Stop;
+            if (decisions == MostDecisions) return Flow.GoOn;
+            var answer = await run.Prompts.AskAsync(planned, decisions + 1, PromptKind.Decide, AgainOrOn, prompt => prompt with { Screen = screen }, halt.Token);
+            if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
+            if (answer is not Answer.Again) return answer is Answer.Stop ? Flow.Stop : Flow.GoOn;
+        }
+    }
+
+    private async Task<Verdict> RetriesAsync(PlannedStep planned, Halt halt, string? screen)
+    {
+        for (var retries = planned.Step.Retry?.Times ?? 0; ; retries--)
+        {
+            var number = run.Results.NextAttempt(planned.Id);
+            var (end, attempt) = await _attempts.RunAsync(planned, number, halt, screen);
+            var (measured, counted) = StepVerdicts.Of(planned.Step, end);
+            Record(planned, number, attempt, end, measured, counted);
+            if (end is { ByPerson: true, Ending: Ending.Stopped }) halt.Raise(HaltKind.Stopped, end.Detail ?? "stopped by the operator");
+            var again = retries > 0 && !end.ByPerson && !halt.IsRaised && planned.Step.Retry!.On.Contains(measured);
+            if (!again) return counted;
+            if (planned.Step.Retry!.Pause > TimeSpan.Zero) await Task.Delay(planned.Step.Retry.Pause, run.Time, halt.Token);
+        }
+    }
+
+    private void Record(PlannedStep planned, int number, Attempt attempt, AttemptEnd end, Verdict measured, Verdict counted)
+    {
+        var start = run.Log.MicrosecondsAt(attempt.Start);
+        var took = run.Log.MicrosecondsAt(end.Stamp) - start;
+        run.Log.Append((n, at) => new Judged
+        {
+            N = n,
+            At = at,
+            Step = planned.Id,
+            Attempt = number,
+            Start = start,
+            Took = took,
+            Criteria = end.Criteria,
+            Measured = measured,
+            Counted = counted,
+            Cause = end.Cause,
+            Detail = end.Detail,
+            Readings = end.Readings,
+        });
+        var time = TimeSpan.FromMicroseconds(took);
+        run.Results.Judge(planned.Id, new ResultView(end.Value, counted, time));
+        foreach (var (index, value) in end.ByIndex) run.Results.NoteIndex(planned.Id, index, new ResultView(value, counted, time));
+    }
+
+    /// <summary>Decides <c>only-if</c> at the step's turn; a reading it lacks is an error of the step, not a reason to leave it out.</summary>
+    private async Task<bool> IsNeededAsync(PlannedStep planned, Halt halt)
+    {
+        if (planned.Step.OnlyIf is not { } onlyIf) return true;
+        using var attempt = new Attempt(run, planned, 1, run.ScopeOf(planned), halt);
+        var (truth, fault) = await OnlyIf.DecideAsync(attempt, onlyIf);
+        if (truth == false)
+        {
+            run.Results.NoteNotNeeded(planned.Id);
+            run.Log.Append((n, at) => new NotNeeded { N = n, At = at, Step = planned.Id });
+        }
+        else if (fault is not null)
+        {
+            Record(planned, run.Results.NextAttempt(planned.Id), attempt, fault, Verdict.Error, planned.Step.RecordOnly ? Verdict.None : Verdict.Error);
+        }
+
+        return truth == true;
+    }
+}

@@ -1,0 +1,48 @@
+namespace EolSequencer.Engine.Waiting;
+
+/// <summary>Lets one through at a time, in the order of asking. For one thread; a wait can be given up.</summary>
+internal sealed class Turnstile
+{
+    private readonly LinkedList<TaskCompletionSource> _waiting = new();
+    private bool _taken;
+
+    /// <summary>Completes when it is the caller's turn; the turn ends when the result is disposed.</summary>
+    public async ValueTask<Turn> EnterAsync(CancellationToken cancel)
+    {
+        if (!_taken)
+        {
+            _taken = true;
+            return new Turn(this);
+        }
+
+        var place = _waiting.AddLast(new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously));
+        using var giveUp = cancel.Register(() => place.Value.TrySetCanceled(cancel));
+        try
+        {
+            await place.Value.Task;
+            return new Turn(this);
+        }
+        catch (OperationCanceledException)
+        {
+            if (place.List is not null) _waiting.Remove(place);
+            throw;
+        }
+    }
+
+    private void Leave()
+    {
+        while (_waiting.First is { } next)
+        {
+            _waiting.RemoveFirst();
+            if (next.Value.TrySetResult()) return;
+        }
+
+        _taken = false;
+    }
+
+    /// <summary>A turn that its holder gives back.</summary>
+    internal readonly struct Turn(Turnstile? turnstile) : IDisposable
+    {
+        public void Dispose() => turnstile?.Leave();
+    }
+}
