@@ -16,25 +16,27 @@ internal static class DeviceAction
     public static ValueTask<AttemptEnd> RunAsync(Attempt attempt, StepAction.SetTo set)
     {
         var to = Operands.Value(set.To, attempt.Scope);
-        return ActAsync(attempt, set.Role, new ActionRequest(set.Target, to, ImmutableDictionary<string, Value>.Empty));
+        return ActAsync(attempt, set.Role, set.Index, new ActionRequest(set.Target, Resolve(attempt, set.Index), to, ImmutableDictionary<string, Value>.Empty));
     }
 
     public static ValueTask<AttemptEnd> RunAsync(Attempt attempt, StepAction.Do act)
     {
         var with = act.With.ToImmutableDictionary(argument => argument.Name, argument => Operands.Value(argument.Value, attempt.Scope));
-        return ActAsync(attempt, act.Role, new ActionRequest(act.Target, null, with));
+        return ActAsync(attempt, act.Role, act.Index, new ActionRequest(act.Target, Resolve(attempt, act.Index), null, with));
     }
 
-    private static async ValueTask<AttemptEnd> ActAsync(Attempt attempt, string role, ActionRequest request)
+    private static async ValueTask<AttemptEnd> ActAsync(Attempt attempt, string role, IndexUse? index, ActionRequest request)
     {
         attempt.Run.Log.Append((n, at) => new Begun { N = n, At = at, Step = attempt.Planned.Id, Attempt = attempt.Number });
         var device = attempt.Run.Device(role);
         var reading = await attempt.InTimeAsync(device.Device.ActAsync(request, attempt.Ends));
-        var use = new ChannelUse(role, request.Action.Name, null);
-        attempt.Note(device, use, null, reading);
+        var use = new ChannelUse(role, request.Action.Name, index);
+        attempt.Note(device, use, request.Index, reading);
         if (reading.Missing is not null) return await attempt.MissingAsync(use, AsChannel(request.Action), reading);
         return reading.Value is { } value ? attempt.Found(value, reading.Stamp) : new AttemptEnd(Ending.Confirmed, reading.Stamp);
     }
+
+    private static string? Resolve(Attempt attempt, IndexUse? index) => index?.Resolve(attempt.Planned.Arguments);
 
     /// <summary>The link of an action is found like that of a channel.</summary>
     private static ChannelDescription AsChannel(ActionDescription action) =>

@@ -20,8 +20,8 @@ public sealed record Plan
     public static IEnumerable<PlannedStep> StepsOf(PlannedNode node) => node switch
     {
         PlannedStep step => [step],
-        PlannedGroup group => group.Children.SelectMany(StepsOf),
-        PlannedLanes lanes => lanes.Lanes.SelectMany(lane => lane.SelectMany(StepsOf)),
+        PlannedGroup group => group.Children.Concat(group.Always).SelectMany(StepsOf),
+        PlannedLanes lanes => lanes.Lanes.SelectMany(lane => lane).Concat(lanes.Always).SelectMany(StepsOf),
         _ => [],
     };
 }

@@ -46,6 +46,9 @@ public sealed record PlannedGroup : PlannedNode
 
     /// <summary>What runs inside.</summary>
     public required ImmutableArray<PlannedNode> Children { get; init; }
+
+    /// <summary>What runs behind it, whatever happened inside.</summary>
+    public ImmutableArray<PlannedNode> Always { get; init; } = [];
 }
 
 /// <summary>
@@ -59,6 +62,9 @@ public sealed record PlannedLanes : PlannedNode
 
     /// <summary>The screen that the prompts share; null: one prompt is shown at a time.</summary>
     public string? Screen { get; init; }
+
+    /// <summary>What runs when all lanes have ended, whatever happened in them.</summary>
+    public ImmutableArray<PlannedNode> Always { get; init; } = [];
 
     /// <summary>The node with the conditions that hold for all lanes.</summary>
     public required Node Node { get; init; }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
 
@@ -16,6 +17,9 @@ public sealed class Planner
     private readonly ImmutableArray<string> _only;
     private readonly ImmutableArray<string>.Builder _notApplicable = ImmutableArray.CreateBuilder<string>();
 
+    /// <summary>The longest that a step of <c>always</c> may take when it does not say so itself.</summary>
+    private static readonly Operand AlwaysStepWithin = new Operand.Constant(new NumberValue(5, UnitTable.Second));
+
     private Planner(Order order, ImmutableArray<string> only) => (_order, _only) = (order, only);
 
     /// <summary>The plan for one vehicle.</summary>
@@ -27,14 +31,14 @@ public sealed class Planner
         var top = new Surroundings("", "", arguments, sequence.Words, null, true);
         var prepare = planner.Walk(sequence.Prepare, top);
         var steps = planner.Walk(sequence.Steps, top with { All = planner._only.IsEmpty });
-        var always = planner.Walk(sequence.Always, top);
+        var always = planner.Walk(sequence.Always, top with { Within = AlwaysStepWithin });
         var after = planner.Walk(sequence.AfterVerdict, top);
         return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, NotApplicable = planner._notApplicable.ToImmutable() };
     }
 
     /// <param name="All">False while only some steps are wanted and none of the groups around was named.</param>
     private sealed record Surroundings(
-        string Id, string Pattern, Arguments Arguments, ImmutableArray<Words> Words, string? OperatorPlace, bool All)
+        string Id, string Pattern, Arguments Arguments, ImmutableArray<Words> Words, string? OperatorPlace, bool All, Operand? Within = null)
     {
         public string Inner(string own) => Id.Length == 0 ? own : $"{Id}.{own}";
 
@@ -70,7 +74,7 @@ public sealed class Planner
 
         planned.Add(new PlannedStep
         {
-            Step = step,
+            Step = step.Within is null && around.Within is not null ? step with { Within = around.Within } : step,
             Id = id,
             Pattern = pattern,
             Arguments = around.Arguments,
@@ -90,12 +94,14 @@ public sealed class Planner
         }
 
         var instances = Instances(group, around).ToList();
+        if (instances.Count == 0) return;
         if (group.AnyOrder)
         {
             var lanes = group.Each.IsEmpty
                 ? instances.SelectMany(inside => Walk(group.Children, inside)).Select(node => ImmutableArray.Create(node))
                 : instances.Select(inside => Walk(group.Children, inside));
-            AddLanes(group, [.. lanes.Where(lane => !lane.IsEmpty)], around, around.InnerPattern(group.Id), planned);
+            var always = Walk(group.Always, instances[0] with { Within = AlwaysStepWithin, All = true });
+            AddLanes(group, [.. lanes.Where(lane => !lane.IsEmpty)], always, around, around.InnerPattern(group.Id), planned);
             return;
         }
 
@@ -112,6 +118,7 @@ public sealed class Planner
                 Words = inside.Words,
                 OperatorPlace = inside.OperatorPlace,
                 Children = children,
+                Always = Walk(group.Always, inside with { Within = AlwaysStepWithin, All = true }),
             });
         }
     }
@@ -125,11 +132,16 @@ public sealed class Planner
         }
 
         var lanes = together.Branches.Select(branch => Walk(branch.Children, around)).Where(lane => !lane.IsEmpty);
-        AddLanes(together, [.. lanes], around, null, planned);
+        AddLanes(together, [.. lanes], [], around, null, planned);
     }
 
     private static void AddLanes(
-        Node node, ImmutableArray<ImmutableArray<PlannedNode>> lanes, Surroundings around, string? screen, ImmutableArray<PlannedNode>.Builder planned)
+        Node node,
+        ImmutableArray<ImmutableArray<PlannedNode>> lanes,
+        ImmutableArray<PlannedNode> always,
+        Surroundings around,
+        string? screen,
+        ImmutableArray<PlannedNode>.Builder planned)
     {
         if (lanes.IsEmpty) return;
         planned.Add(new PlannedLanes
@@ -141,6 +153,7 @@ public sealed class Planner
             Words = around.Words,
             OperatorPlace = node.OperatorPlace ?? around.OperatorPlace,
             Lanes = lanes,
+            Always = always,
             Screen = screen,
         });
     }
@@ -214,9 +227,17 @@ public sealed class Planner
     private Expectation? Pick(Expectation? expect, StepAction action, Arguments arguments) => expect switch
     {
         Expectation.ByVehicle rows => Pick(rows.Rows.First(row => Applies(row.When, arguments)).Is, action, arguments),
-        Expectation.ByIndex windows when action is StepAction.Read { Channel.Index: { } index } => windows.Windows[index.Resolve(arguments)],
-        Expectation.ByIndex windows when action is StepAction.Sample { Channel.Index: { } index } => windows.Windows[index.Resolve(arguments)],
+        Expectation.ByIndex windows when (windows.Index ?? IndexOf(action)) is { } index =>
+            Pick(windows.Windows[index.Resolve(arguments)], action, arguments),
         _ => expect,
+    };
+
+    /// <summary>The index of the one value that the action finds; null when it reads all of them.</summary>
+    private static IndexUse? IndexOf(StepAction action) => action switch
+    {
+        StepAction.Read read => read.Channel.Index,
+        StepAction.Sample sample => sample.Channel.Index,
+        _ => null,
     };
 
     private bool WantedGroup(string id, string pattern) => _only.Any(only => only == id || only == pattern);

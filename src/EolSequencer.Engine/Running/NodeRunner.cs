@@ -11,6 +11,9 @@ namespace EolSequencer.Engine.Running;
 /// <summary>Runs nodes one after the other, groups with what holds for the whole group, and lanes side by side.</summary>
 internal sealed class NodeRunner(RunServices run)
 {
+    /// <summary>The longest that an <c>always</c> may take altogether.</summary>
+    public static readonly TimeSpan AlwaysWithin = TimeSpan.FromSeconds(30);
+
     private readonly StepRunner _steps = new(run);
 
     public async Task<Flow> RunAsync(ImmutableArray<PlannedNode> nodes, Halt halt, string? screen)
@@ -20,8 +23,8 @@ internal sealed class NodeRunner(RunServices run)
             var flow = node switch
             {
                 PlannedStep step => await _steps.RunAsync(step, halt, screen),
-                PlannedGroup group => await GuardedAsync(group, group.Group, halt, screen, (inner, on) => RunAsync(group.Children, inner, on)),
-                PlannedLanes lanes => await GuardedAsync(lanes, lanes.Node, halt, screen, (inner, on) => LanesAsync(lanes, inner, on)),
+                PlannedGroup group => await GuardedAsync(group, group.Group, group.Always, halt, screen, (inner, on) => RunAsync(group.Children, inner, on)),
+                PlannedLanes lanes => await GuardedAsync(lanes, lanes.Node, lanes.Always, halt, screen, (inner, on) => LanesAsync(lanes, inner, on)),
                 _ => throw new InvalidOperationException($"unknown node {node.GetType().Name}"),
             };
             if (flow == Flow.Stop) return flow;
@@ -31,7 +34,8 @@ internal sealed class NodeRunner(RunServices run)
     }
 
     /// <summary>What holds for a whole group or for all lanes: whether it is needed, its caution, its guard, its further attempts.</summary>
-    private async Task<Flow> GuardedAsync(PlannedNode planned, Node node, Halt around, string? screen, Func<Halt, string?, Task<Flow>> inside)
+    private async Task<Flow> GuardedAsync(
+        PlannedNode planned, Node node, ImmutableArray<PlannedNode> always, Halt around, string? screen, Func<Halt, string?, Task<Flow>> inside)
     {
         if (around.IsRaised) return Flow.Stop;
         try
@@ -49,6 +53,7 @@ internal sealed class NodeRunner(RunServices run)
             using var halt = new Halt(around);
             using var guard = node.Require is { } require ? await RequireGuard.BeginAsync(run, planned, require, halt) : null;
             var flow = await inside(halt, screen);
+            await LeaveSafeAsync(always);
             var lost = halt.IsRaised && !around.IsRaised && halt.Kind == HaltKind.Lost;
             if (lost) flow = node.Require!.ElseStop ? Flow.Stop : Flow.GoOn;
             else if (halt.IsRaised && !around.IsRaised) around.Raise(halt.Kind, halt.Reason!);
@@ -56,6 +61,19 @@ internal sealed class NodeRunner(RunServices run)
             foreach (var step in Plan.StepsOf(planned)) run.Results.Forget(step.Id);
             if (node.Retry.Pause > TimeSpan.Zero) await PauseAsync(node.Retry.Pause, around);
         }
+    }
+
+    /// <summary>
+    /// Every node of an <c>always</c> is tried, whatever stopped the rest; one that stops or fails does not keep the next
+    /// from its turn.
+    /// </summary>
+    public async Task LeaveSafeAsync(ImmutableArray<PlannedNode> always)
+    {
+        if (always.IsEmpty) return;
+        using var halt = new Halt();
+        using var limit = run.Time.CreateTimer(
+            _ => halt.Raise(HaltKind.Stopped, "the time for leaving the vehicle safe is over"), null, AlwaysWithin, Timeout.InfiniteTimeSpan);
+        foreach (var node in always) await RunAsync([node], halt, null);
     }
 
     private async Task<Flow> LanesAsync(PlannedLanes lanes, Halt halt, string? screen)

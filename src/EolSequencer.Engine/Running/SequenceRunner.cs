@@ -14,9 +14,6 @@ namespace EolSequencer.Engine.Running;
 /// </summary>
 public static class SequenceRunner
 {
-    /// <summary>The longest that <c>always</c> may take altogether.</summary>
-    public static readonly TimeSpan AlwaysWithin = TimeSpan.FromSeconds(30);
-
     /// <summary>Runs to the end, whatever it is; trouble of devices, operator and record is a result.</summary>
     /// <param name="stop">Ends the steps at their next wait; <c>always</c> still runs. Cancel it on the run's thread.</param>
     public static async Task<RunResult> RunAsync(RunRequest request, CancellationToken stop)
@@ -33,7 +30,7 @@ public static class SequenceRunner
         if (flow == Flow.GoOn) flow = await nodes.RunAsync(request.Plan.Steps, top, null);
         if (flow == Flow.Stop) log.Append((n, at) => new Stopped { N = n, At = at, Reason = top.Reason ?? "a step that did not pass stops the run" });
         var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps);
-        await AlwaysAsync(run, request.Plan.Always);
+        await nodes.LeaveSafeAsync(request.Plan.Always);
         notReached = notReached.AddRange(NotReached(run.Results, request.Plan.Always));
 
         var rollUp = RollUp.Of(request.Plan.Counting.Select(step => run.Results.Counted(step.Id)).OfType<Verdict>());
@@ -59,16 +56,6 @@ public static class SequenceRunner
         Devices = request.Sequence.Roles.ToImmutableDictionary(
             role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),
     };
-
-    /// <summary>Every node of <c>always</c> is tried, one that stops or fails does not keep the next from its turn.</summary>
-    private static async Task AlwaysAsync(RunServices run, ImmutableArray<PlannedNode> always)
-    {
-        using var halt = new Halt();
-        using var limit = run.Time.CreateTimer(
-            _ => halt.Raise(HaltKind.Stopped, "the time for leaving the vehicle safe is over"), null, AlwaysWithin, Timeout.InfiniteTimeSpan);
-        var nodes = new NodeRunner(run);
-        foreach (var node in always) await nodes.RunAsync([node], halt, null);
-    }
 
     private static ImmutableArray<string> NotReached(ResultBook results, params ImmutableArray<PlannedNode>[] parts) =>
         [.. parts.SelectMany(part => part.SelectMany(Plan.StepsOf)).Where(step => results.IsOpen(step.Id)).Select(step => step.Id)];
