@@ -7,7 +7,7 @@ using EolSequencer.Model.Vehicles;
 namespace EolSequencer.Engine.Judging;
 
 /// <summary>What an expression of a step sees while the run goes on; one step's own, never shared between lanes.</summary>
-internal sealed class RunScope(Order order, ResultBook results, Arguments arguments) : IExpressionScope
+internal sealed class RunScope(Order order, ResultBook results, string asker, Arguments arguments) : IExpressionScope
 {
     private Expression? _expression;
     private Value?[] _channels = [];
@@ -35,7 +35,7 @@ internal sealed class RunScope(Order order, ResultBook results, Arguments argume
     public Value Channel(int slot) =>
         _channels[slot] ?? throw new ExpressionFault($"{_expression?.Channels[slot]} has no value");
 
-    public ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments));
+    public ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments, asker));
 
     public Verdict RunVerdict => Decided ?? throw new InvalidOperationException("the verdict is known after the steps");
 }

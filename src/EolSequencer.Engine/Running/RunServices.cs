@@ -35,7 +35,7 @@ internal sealed class RunServices
     public TimeSpan Between(long from, long to) => Time.GetElapsedTime(from, to);
 
     /// <summary>What the expressions of a node see.</summary>
-    public RunScope ScopeOf(PlannedNode node) => new(Order, Results, node.Arguments) { Decided = Decided };
+    public RunScope ScopeOf(PlannedNode node) => new(Order, Results, node.Id, node.Arguments) { Decided = Decided };
 }
 
 /// <summary>A device in its role.</summary>
