@@ -17,6 +17,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     /// <summary>How many happenings and continuations may come at one and the same moment.</summary>
     public const int MostAtOneMoment = 10_000_000;
 
+    private const string ThreadLeavers = "Task.Run, CancelAsync, ConfigureAwait(false), real input and output";
+
     private readonly PriorityQueue<Entry, Place> _due = new();
     private readonly Queue<Continuation> _ready = new();
     private readonly VirtualContext _context;
@@ -183,8 +185,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     }
 
     private string WhyNothingHappens() =>
-        _cameFromElsewhere ? "a continuation came from another thread (Task.Run, ConfigureAwait(false) or real input and output)"
-        : _due.Count == 0 ? "nothing is due any more and the work has not ended"
+        _cameFromElsewhere ? $"a continuation came from another thread ({ThreadLeavers})"
+        : _due.Count == 0 ? $"nothing is due any more and the work has not ended; it waits for what never comes, or for another thread ({ThreadLeavers})"
         : "the work has not ended within the horizon";
 
     private readonly record struct Place(TimeSpan Due, long Number) : IComparable<Place>

@@ -1,0 +1,83 @@
+namespace EolSequencer.Simulators.Time;
+
+/// <summary>
+/// A schedule on any clock, for simulators that are watched in real time: one timer, armed for whatever is due next,
+/// whose calls are brought to the synchronization context of the thread that made the schedule.
+/// </summary>
+/// <remarks>
+/// Without such a context it calls back on the timer's thread; then nobody else may use the simulator meanwhile.
+/// Timers are never early here: one that fires too soon is armed again.
+/// </remarks>
+public sealed class ClockSchedule : ISchedule, IDisposable
+{
+    private readonly TimeProvider _clock;
+    private readonly SynchronizationContext? _context = SynchronizationContext.Current;
+    private readonly PriorityQueue<(IDue Target, int What), (long Due, long Number)> _due = new();
+    private readonly ITimer _timer;
+    private readonly long _start;
+    private TimeSpan _armedFor = TimeSpan.MaxValue;
+    private long _placed;
+    private bool _isEnded;
+
+    /// <summary>A schedule that starts now.</summary>
+    public ClockSchedule(TimeProvider clock)
+    {
+        _clock = clock;
+        _start = clock.GetTimestamp();
+        _timer = clock.CreateTimer(static self => ((ClockSchedule)self!).TimerFired(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+    }
+
+    /// <inheritdoc/>
+    public TimeSpan Now => _clock.GetElapsedTime(_start);
+
+    /// <inheritdoc/>
+    public void At(TimeSpan due, IDue target, int what = 0)
+    {
+        _due.Enqueue((target, what), (due.Ticks, _placed++));
+        Arm();
+    }
+
+    /// <inheritdoc/>
+    public long Stamp(TimeSpan moment) => _start + (long)((Int128)moment.Ticks * _clock.TimestampFrequency / TimeSpan.TicksPerSecond);
+
+    /// <inheritdoc/>
+    public TimeSpan Moment(long stamp) => _clock.GetElapsedTime(_start, stamp);
+
+    /// <summary>Nothing happens any more.</summary>
+    public void Dispose()
+    {
+        _isEnded = true;
+        _timer.Dispose();
+    }
+
+    private void Arm()
+    {
+        if (_isEnded || !_due.TryPeek(out _, out var next) || next.Due >= _armedFor.Ticks) return;
+        _armedFor = new TimeSpan(next.Due);
+        var left = _armedFor - Now;
+        _timer.Change(left > TimeSpan.Zero ? RoundedUp(left) : TimeSpan.Zero, Timeout.InfiniteTimeSpan);
+    }
+
+    // The system's timers count whole milliseconds and cut off the rest.
+    private static TimeSpan RoundedUp(TimeSpan left) =>
+        TimeSpan.FromTicks((left.Ticks + TimeSpan.TicksPerMillisecond - 1) / TimeSpan.TicksPerMillisecond * TimeSpan.TicksPerMillisecond);
+
+    private void TimerFired()
+    {
+        if (_context is null) DoWhatIsDue();
+        else _context.Post(static self => ((ClockSchedule)self!).DoWhatIsDue(), this);
+    }
+
+    private void DoWhatIsDue()
+    {
+        _armedFor = TimeSpan.MinValue;
+        while (!_isEnded && _due.TryPeek(out var entry, out var place) && place.Due <= Now.Ticks)
+        {
+            _due.Dequeue();
+            entry.Target.Due(entry.What);
+        }
+
+        _armedFor = TimeSpan.MaxValue;
+        Arm();
+    }
+}
