@@ -1,0 +1,103 @@
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Source;
+using YamlDotNet.Core;
+
+namespace EolSequencer.Language.Yaml.Faults;
+
+/// <summary>
+/// The spot where the parser could not go on. Its own messages speak of tokens; what the author did wrong is read from the
+/// line itself.
+/// </summary>
+internal sealed class FaultSite
+{
+    private FaultSite(SourceText source, TreeBuilder built, int from, int to, string message)
+    {
+        Source = source;
+        Built = built;
+        From = from;
+        To = to;
+        Message = message;
+        (Pending, IsBehindColon) = FindPending();
+    }
+
+    public SourceText Source { get; }
+
+    /// <summary>What had been understood until then.</summary>
+    public TreeBuilder Built { get; }
+
+    /// <summary>Offset at which the parser points, or behind the last thing it understood when it points nowhere.</summary>
+    public int From { get; }
+
+    public int To { get; }
+
+    /// <summary>The library's own words.</summary>
+    public string Message { get; }
+
+    /// <summary>Offset of the first character the parser has not handed out yet: mostly the text that causes the trouble.</summary>
+    public int Pending { get; }
+
+    /// <summary>True when the pending text is the value of a key.</summary>
+    public bool IsBehindColon { get; }
+
+    public bool InFlow => Built.Open is [.., { IsFlow: true }];
+
+    /// <summary>The character the parser points at; NUL at the end of the file.</summary>
+    public char Letter => At(From);
+
+    public static FaultSite Of(SourceText source, TreeBuilder built, Exception fault)
+    {
+        if (fault is not YamlException known) return new FaultSite(source, built, built.LastEnd, built.LastEnd, "");
+        var from = source.OffsetOf((int)known.Start.Line, (int)known.Start.Column);
+        return new FaultSite(source, built, from, Math.Max(from, source.OffsetOf((int)known.End.Line, (int)known.End.Column)), known.Message);
+    }
+
+    public Diagnostic Explain() =>
+        QuoteFaults.Explain(this)
+        ?? StartFaults.Explain(this)
+        ?? (InFlow ? FlowFaults.Explain(this) : BlockFaults.Explain(this))
+        ?? new Diagnostic(YamlCodes.Unreadable, Source.PlaceOf(From, To), Unexplained, YamlCodes.Unreadable.Cure);
+
+    public char At(int offset) => offset < Source.Text.Length ? Source.Text[offset] : '\0';
+
+    public bool Says(string words) => Message.Contains(words, StringComparison.Ordinal);
+
+    public bool IsSameLine(int left, int right) => Source.LineOf(left) == Source.LineOf(right);
+
+    /// <summary>True when only blanks lie between two offsets of one line.</summary>
+    public bool IsBlankBetween(int start, int end) =>
+        start <= end && IsSameLine(start, end) && Source.Text.AsSpan(start..end).IsWhiteSpace();
+
+    /// <summary>True when nothing but blanks stands before an offset in its line.</summary>
+    public bool IsFirstInLine(int offset) => Source.Text.AsSpan(Source.StartOfLine(Source.LineOf(offset))..offset).IsWhiteSpace();
+
+    /// <summary>The finding that a text wants quotes, with the author's line rewritten.</summary>
+    /// <param name="at">Offset of the character that makes quotes necessary.</param>
+    public Diagnostic WantsQuotes(DiagnosticCode code, int at, string found, int textStart)
+    {
+        var end = Math.Max(textStart + 1, TextExtent.EndOf(Source, textStart, InFlow));
+        return new Diagnostic(code, PlaceOfLetter(at), found, Quoting.Hint(Source, textStart, Math.Min(end, Source.Text.Length)));
+    }
+
+    public EolSequencer.Model.Source.SourcePlace PlaceOfLetter(int at) => Source.PlaceOf(at, Math.Min(at + 1, Math.Max(at, Source.EndOfLine(Source.LineOf(at)))));
+
+    private string Unexplained => Message.Length == 0 ? "reading stopped here" : $"reading stopped here ({Shown.Plain(Message.TrimEnd('.'), 120)})";
+
+    private (int At, bool IsBehindColon) FindPending()
+    {
+        var letters = Source.Text;
+        var isBehindColon = false;
+        var at = Built.LastEnd;
+        while (at < letters.Length)
+        {
+            var isFollowedByBlank = at + 1 >= letters.Length || char.IsWhiteSpace(letters[at + 1]);
+            if (char.IsWhiteSpace(letters[at])) at++;
+            else if (letters[at] == '#' && (at == 0 || char.IsWhiteSpace(letters[at - 1]))) at = Source.EndOfLine(Source.LineOf(at));
+            else if (isBehindColon) break;
+            else if (letters[at] == ':') (isBehindColon, at) = (true, at + 1);
+            else if (letters[at] == ',' || letters[at] is '-' or '?' && isFollowedByBlank) at++;
+            else break;
+        }
+
+        return (at, isBehindColon);
+    }
+}

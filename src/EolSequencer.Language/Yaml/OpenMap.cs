@@ -1,0 +1,124 @@
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Source;
+
+namespace EolSequencer.Language.Yaml;
+
+/// <summary>Pairs keys with values and looks for keys that stand twice or that are none.</summary>
+internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report report) : OpenNode(source, start, isFlow)
+{
+    private readonly List<YamlEntry> _entries = [];
+    private readonly Dictionary<string, YamlScalar> _keys = new(StringComparer.Ordinal);
+    private YamlNode? _key;
+
+    // A text can have several commas: the finding grows until something else follows, then it is reported once.
+    private Diagnostic? _comma;
+
+    public override char OpeningBracket => '{';
+
+    protected override void Accept(YamlNode node)
+    {
+        if (_key is null)
+        {
+            _key = node;
+            return;
+        }
+
+        if (_key is not YamlScalar { Text.Length: > 0 } key)
+        {
+            if (_key is not YamlRefused) report.Add(YamlCodes.KeyIsNoText, _key.Place, $"{_key.Kind} stands where a key is expected");
+        }
+        else if (node is YamlScalar { IsPlain: true, Text.Length: 0 })
+        {
+            AddWithoutValue(key);
+        }
+        else
+        {
+            AddEntry(key, node);
+        }
+
+        _key = null;
+    }
+
+    protected override YamlNode Build(int end)
+    {
+        ReportComma();
+        return new YamlMap(Source, Start, end, _entries);
+    }
+
+    private void ReportComma()
+    {
+        if (_comma is not null) report.Add(_comma);
+        _comma = null;
+    }
+
+    private void AddEntry(YamlScalar key, YamlNode value)
+    {
+        ReportComma();
+        if (key is { IsPlain: true, Text: "<<" })
+        {
+            report.Add(YamlCodes.MergeKey, key.Place, $"merge keys are not supported, line {key.Place.Line} has one");
+        }
+        else if (_keys.TryGetValue(key.Text, out var first))
+        {
+            report.Add(
+                YamlCodes.DuplicateKey,
+                key.Place,
+                $"the key {Shown.Quoted(key.Text)} in line {key.Place.Line} already stands in line {first.Place.Line}, column {first.Place.Column}");
+        }
+        else
+        {
+            _keys.Add(key.Text, key);
+            _entries.Add(new YamlEntry(key, value));
+        }
+    }
+
+    private void AddWithoutValue(YamlScalar key)
+    {
+        var letters = Source.Text;
+        var colon = key.End;
+        while (colon < letters.Length && letters[colon] is ' ' or '\t') colon++;
+        if (colon < letters.Length && letters[colon] == ':') AddEmpty(key, colon);
+        else if (key is { IsPlain: true, IsVerbatim: true } && key.Text.IndexOf(':') is var glued and > 0) AddGlued(key, key.Start + glued);
+        else if (key.IsPlain && _entries is [.., { Value: YamlScalar { IsPlain: true } text }]) JoinAcrossComma(text, key);
+        else AddEmpty(key, colon);
+    }
+
+    private void AddEmpty(YamlScalar key, int colon)
+    {
+        var rest = Math.Min(colon + 1, Source.Text.Length);
+        var valueStart = rest + Source.Text.AsSpan(rest, Source.EndOfLine(Source.LineOf(rest)) - rest).IndexOfAnyExcept(' ', '\t');
+        var isHashText = valueStart > rest && Source.Text.AsSpan(valueStart) is ['#', not (' ' or '\t' or '\r' or '\n' or '#'), ..];
+        report.Add(
+            isHashText ? YamlCodes.CutByHash : YamlCodes.NoValue,
+            key.Place,
+            isHashText
+                ? $"the key {Shown.Quoted(key.Text)} has no value, because a text that begins with # is a comment"
+                : $"the key {Shown.Quoted(key.Text)} has no value",
+            isHashText ? Quoting.Hint(Source, valueStart, TextExtent.EndOf(Source, valueStart, IsFlow)) : null);
+        AddEntry(key, new YamlRefused(Source, key.End, key.End));
+    }
+
+    private void AddGlued(YamlScalar key, int colon)
+    {
+        report.Add(
+            YamlCodes.NoBlankAfterColon,
+            Source.PlaceOf(colon, colon + 1),
+            $"no blank follows this colon, so {Shown.Quoted(key.Text)} became a key without a value",
+            Quoting.Rewritten(Source, colon, colon + 1, ": "));
+        var (name, value) = (key.Text[..(colon - key.Start)], key.Text[(colon - key.Start + 1)..]);
+        AddEntry(
+            new YamlScalar(Source, key.Start, colon, name, ScalarStyle.Plain),
+            value.Length == 0
+                ? new YamlRefused(Source, key.End, key.End)
+                : new YamlScalar(Source, colon + 1, key.End, value, ScalarStyle.Plain));
+    }
+
+    private void JoinAcrossComma(YamlScalar text, YamlScalar key)
+    {
+        var comma = _comma?.Place ?? Source.PlaceOf(text.End, text.End + 1);
+        var shown = _comma?.Found ?? $"the comma ends the text {Shown.Quoted(text.Text)}, so {Shown.Quoted(key.Text)} became a key without a value";
+        _comma = new Diagnostic(YamlCodes.CutByComma, comma, shown, Quoting.Hint(Source, text.Start, key.End));
+        var whole = new YamlScalar(Source, text.Start, key.End, text.Text + Source.Text[text.End..key.Start] + key.Text, ScalarStyle.Plain);
+        _entries[^1] = _entries[^1] with { Value = whole };
+    }
+}

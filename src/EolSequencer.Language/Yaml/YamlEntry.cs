@@ -1,0 +1,4 @@
+namespace EolSequencer.Language.Yaml;
+
+/// <summary>One key of a map with its value.</summary>
+internal sealed record YamlEntry(YamlScalar Key, YamlNode Value);
