@@ -17,9 +17,8 @@ internal static class CutTextCheck
         if (!scalar.IsPlain || scalar.CommentAfter is not { } comment || !IsPartOfText(scalar, comment)) return scalar;
 
         var source = scalar.Source;
-        var lastLineStart = Math.Max(scalar.Start, source.StartOfLine(source.LineOf(scalar.End)));
-        var end = Math.Max(scalar.End, TextExtent.EndOf(source, lastLineStart, inFlow));
-        var isOneLine = lastLineStart == scalar.Start;
+        var end = TextExtent.EndOf(source, scalar.End + comment.Spaces, inFlow);
+        var isOneLine = source.LineOf(scalar.Start) == source.LineOf(scalar.End);
         report.Add(
             YamlCodes.CutByHash,
             comment.Place,

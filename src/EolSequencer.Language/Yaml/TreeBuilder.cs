@@ -1,5 +1,6 @@
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Source;
+using EolSequencer.Model.Source;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -49,8 +50,9 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         }
 
         _sawDocument = true;
-        if (start.Version is not null || start.Tags is { Count: > 0 })
-            report.Add(YamlCodes.Directive, source.PlaceOf(OffsetOf(start.Start), source.EndOfLine((int)start.Start.Line)), "directives are not supported");
+        var from = OffsetOf(start.Start);
+        if (source.Text.AsSpan(from) is ['%', ..])
+            report.Add(YamlCodes.Directive, source.PlaceOf(from, source.EndOfLine(source.LineOf(from))), "directives are not supported");
         return true;
     }
 
@@ -61,7 +63,8 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         {
             // The library takes "!word" off the value; the author meant all of it.
             end = TrimmedEnd(start, end);
-            ReportTag(start, end);
+            var isTyped = source.Text.AsSpan(start) is ['!', '!' or '<', ..];
+            ReportTag(start, end, Quoting.Rewritten(source, start, end, Quoting.Quote(isTyped ? scalar.Value : source.Text[start..end])));
             return Add(new YamlScalar(source, start, end, source.Text[start..end], ScalarStyle.Plain));
         }
 
@@ -95,7 +98,7 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         }
 
         if (!start.Anchor.IsEmpty) ReportAnchor(from, start.Anchor);
-        if (!start.Tag.IsEmpty) ReportTag(from, TrimmedEnd(from, to));
+        if (!start.Tag.IsEmpty) ReportTag(from, TrimmedEnd(from, to), "delete it");
         if (!start.Anchor.IsEmpty || !start.Tag.IsEmpty) from = to;
 
         // In "[ a: b ]" the parser sees a map and gives it a place of its own making.
@@ -122,18 +125,18 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         return true;
     }
 
-    private void ReportTag(int start, int end) => report.Add(
+    private void ReportTag(int start, int end, string hint) => report.Add(
         YamlCodes.Tag,
         source.PlaceOf(start, end),
         $"YAML takes {Shown.Quoted(source.Text[start..end])} for a tag, not for a text",
-        Quoting.Hint(source, start, end));
+        hint);
 
     private void ReportAnchor(int start, AnchorName anchor) => report.Add(
         YamlCodes.Anchor,
         source.PlaceOf(start, Math.Min(start + 1 + anchor.Value.Length, source.Text.Length)),
         $"the anchor {Shown.Quoted("&" + anchor.Value)} stands here");
 
-    private EolSequencer.Model.Source.SourcePlace PlaceOf(ParsingEvent one) => source.PlaceOf(OffsetOf(one.Start), OffsetOf(one.End));
+    private SourcePlace PlaceOf(ParsingEvent one) => source.PlaceOf(OffsetOf(one.Start), OffsetOf(one.End));
 
     private int OffsetOf(Mark mark) => source.OffsetOf((int)mark.Line, (int)mark.Column);
 

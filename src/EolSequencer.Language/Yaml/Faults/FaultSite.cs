@@ -1,5 +1,6 @@
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Source;
+using EolSequencer.Model.Source;
 using YamlDotNet.Core;
 
 namespace EolSequencer.Language.Yaml.Faults;
@@ -10,14 +11,16 @@ namespace EolSequencer.Language.Yaml.Faults;
 /// </summary>
 internal sealed class FaultSite
 {
-    private FaultSite(SourceText source, TreeBuilder built, int from, int to, string message)
+    private readonly Retrace _retrace;
+
+    private FaultSite(SourceText source, TreeBuilder built, int? from, int? to, string message)
     {
+        _retrace = new Retrace(source, built, from);
         Source = source;
         Built = built;
-        From = from;
-        To = to;
+        From = from ?? _retrace.Pending;
+        To = Math.Max(From, to ?? From);
         Message = message;
-        (Pending, IsBehindColon) = FindPending();
     }
 
     public SourceText Source { get; }
@@ -25,7 +28,7 @@ internal sealed class FaultSite
     /// <summary>What had been understood until then.</summary>
     public TreeBuilder Built { get; }
 
-    /// <summary>Offset at which the parser points, or behind the last thing it understood when it points nowhere.</summary>
+    /// <summary>Offset at which the parser points, or the pending text when it points nowhere.</summary>
     public int From { get; }
 
     public int To { get; }
@@ -33,22 +36,29 @@ internal sealed class FaultSite
     /// <summary>The library's own words.</summary>
     public string Message { get; }
 
-    /// <summary>Offset of the first character the parser has not handed out yet: mostly the text that causes the trouble.</summary>
-    public int Pending { get; }
+    /// <summary>Offset of the text the parser was busy with: mostly the one that causes the trouble.</summary>
+    public int Pending => _retrace.Pending;
 
     /// <summary>True when the pending text is the value of a key.</summary>
-    public bool IsBehindColon { get; }
+    public bool IsBehindColon => _retrace.IsBehindColon;
 
-    public bool InFlow => Built.Open is [.., { IsFlow: true }];
+    /// <summary>Offset of the innermost bracket that is open; -1 when none is.</summary>
+    public int Bracket => _retrace.Brackets is [.., var innermost] ? innermost : -1;
+
+    public bool InFlow => Bracket >= 0;
 
     /// <summary>The character the parser points at; NUL at the end of the file.</summary>
     public char Letter => At(From);
 
+    /// <summary>The line in which reading ended. Where the parser points nowhere, a text ran on into the line after the pending one.</summary>
+    public int GaveUpLine =>
+        Message.Length > 0 ? Source.LineOf(Math.Max(From, Pending)) : Math.Min(Source.LineOf(Pending) + 1, Source.LineCount);
+
     public static FaultSite Of(SourceText source, TreeBuilder built, Exception fault)
     {
-        if (fault is not YamlException known) return new FaultSite(source, built, built.LastEnd, built.LastEnd, "");
+        if (fault is not YamlException known) return new FaultSite(source, built, null, null, "");
         var from = source.OffsetOf((int)known.Start.Line, (int)known.Start.Column);
-        return new FaultSite(source, built, from, Math.Max(from, source.OffsetOf((int)known.End.Line, (int)known.End.Column)), known.Message);
+        return new FaultSite(source, built, from, source.OffsetOf((int)known.End.Line, (int)known.End.Column), known.Message);
     }
 
     public Diagnostic Explain() =>
@@ -78,26 +88,7 @@ internal sealed class FaultSite
         return new Diagnostic(code, PlaceOfLetter(at), found, Quoting.Hint(Source, textStart, Math.Min(end, Source.Text.Length)));
     }
 
-    public EolSequencer.Model.Source.SourcePlace PlaceOfLetter(int at) => Source.PlaceOf(at, Math.Min(at + 1, Math.Max(at, Source.EndOfLine(Source.LineOf(at)))));
+    public SourcePlace PlaceOfLetter(int at) => Source.PlaceOf(at, Math.Min(at + 1, Math.Max(at, Source.EndOfLine(Source.LineOf(at)))));
 
     private string Unexplained => Message.Length == 0 ? "reading stopped here" : $"reading stopped here ({Shown.Plain(Message.TrimEnd('.'), 120)})";
-
-    private (int At, bool IsBehindColon) FindPending()
-    {
-        var letters = Source.Text;
-        var isBehindColon = false;
-        var at = Built.LastEnd;
-        while (at < letters.Length)
-        {
-            var isFollowedByBlank = at + 1 >= letters.Length || char.IsWhiteSpace(letters[at + 1]);
-            if (char.IsWhiteSpace(letters[at])) at++;
-            else if (letters[at] == '#' && (at == 0 || char.IsWhiteSpace(letters[at - 1]))) at = Source.EndOfLine(Source.LineOf(at));
-            else if (isBehindColon) break;
-            else if (letters[at] == ':') (isBehindColon, at) = (true, at + 1);
-            else if (letters[at] == ',' || letters[at] is '-' or '?' && isFollowedByBlank) at++;
-            else break;
-        }
-
-        return (at, isBehindColon);
-    }
 }

@@ -7,7 +7,6 @@ internal static class FlowFaults
 {
     public static Diagnostic? Explain(FaultSite site)
     {
-        var open = site.Built.Open[^1];
         if (CutByHash(site) is { } cut) return cut;
 
         var isInText = site.Pending < site.From && site.IsSameLine(site.Pending, site.From);
@@ -19,7 +18,9 @@ internal static class FlowFaults
 
         if (isInText && site.Letter == ':')
             return site.WantsQuotes(YamlCodes.ColonInText, site.From, "within a text without quotes a colon and a blank make a key of what stands before", site.Pending);
-        return open.HasBracket ? Brackets(site, open) : null;
+        if (site.Letter == ',' && site.Says("node content"))
+            return new Diagnostic(YamlCodes.EntryExpected, site.PlaceOfLetter(site.From), "nothing stands in front of this comma", "delete it, or write what is missing");
+        return Brackets(site);
     }
 
     private static Diagnostic? CutByHash(FaultSite site)
@@ -49,45 +50,42 @@ internal static class FlowFaults
         return Math.Min(start, hash);
     }
 
-    private static Diagnostic Brackets(FaultSite site, OpenNode open)
+    private static Diagnostic Brackets(FaultSite site)
     {
-        var place = site.PlaceOfLetter(open.Start);
-        if (site.Letter is ']' or '}' && site.Letter != open.ClosingBracket)
+        var (opening, closing) = site.At(site.Bracket) == '[' ? ("'['", ']') : ("'{'", '}');
+        var hint = $"close it with  {closing}";
+        if (site.Letter is ']' or '}' && site.Letter != closing)
+        {
+            var meets = $"'{site.Letter}' in line {site.Source.LineOf(site.From)}, column {site.Source.ColumnOf(site.From)}";
+            return new Diagnostic(YamlCodes.Brackets, site.PlaceOfLetter(site.Bracket), $"the {opening} that opens here meets {meets}", hint);
+        }
+
+        if (!IsClosedSomewhere(site, closing))
         {
             return new Diagnostic(
                 YamlCodes.Brackets,
-                place,
-                $"the {Shown.Quoted(open.OpeningBracket.ToString())} that opens here meets {Shown.Quoted(site.Letter.ToString())} in line {site.Source.LineOf(site.From)}, column {site.Source.ColumnOf(site.From)}",
-                $"close it with  {open.ClosingBracket}");
+                site.PlaceOfLetter(site.Bracket),
+                $"the {opening} that opens here is never closed; reading gave up in line {site.GaveUpLine}",
+                hint);
         }
 
-        if (!IsClosedSomewhere(site, open))
-        {
-            return new Diagnostic(
-                YamlCodes.Brackets,
-                place,
-                $"the {Shown.Quoted(open.OpeningBracket.ToString())} that opens here is never closed; reading gave up in line {site.Source.LineOf(Math.Max(site.From, site.Pending))}",
-                $"close it with  {open.ClosingBracket}");
-        }
-
-        var at = Math.Max(site.From, site.Pending);
         return new Diagnostic(
             YamlCodes.EntryExpected,
-            site.PlaceOfLetter(at),
-            $"a comma or {Shown.Quoted(open.ClosingBracket.ToString())} is expected here",
+            site.PlaceOfLetter(site.From),
+            $"a comma or '{closing}' is expected here",
             "separate the entries with commas; put a text in quotes when it has : # , [ ] { } in it");
     }
 
-    private static bool IsClosedSomewhere(FaultSite site, OpenNode open)
+    private static bool IsClosedSomewhere(FaultSite site, char closing)
     {
         var depth = 0;
         var letters = site.Source.Text;
-        for (var at = open.Start; at < letters.Length; at++)
+        for (var at = site.Bracket; at < letters.Length; at++)
         {
             if (letters[at] is '[' or '{') depth++;
-            else if (letters[at] is ']' or '}' && --depth == 0) return letters[at] == open.ClosingBracket;
+            else if (letters[at] is ']' or '}' && --depth == 0) return letters[at] == closing;
             else if (letters[at] == '#' && at > 0 && char.IsWhiteSpace(letters[at - 1])) at = site.Source.EndOfLine(site.Source.LineOf(at)) - 1;
-            else if (letters[at] == '"' && letters.IndexOf('"', at + 1) is var closing and > 0) at = closing;
+            else if (letters[at] == '"' && letters.IndexOf('"', at + 1) is var end and > 0) at = end;
         }
 
         return false;

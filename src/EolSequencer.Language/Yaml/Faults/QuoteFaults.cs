@@ -44,13 +44,19 @@ internal static class QuoteFaults
     {
         if (!site.IsSameLine(start, end)) return NotClosed(site, start, site.From);
 
+        if (site.Letter == '#' && site.From == end)
+        {
+            return new Diagnostic(
+                YamlCodes.TextAfterQuote, site.PlaceOfLetter(site.From), "a comment needs a blank in front of its #", Quoting.Rewritten(site.Source, end, end, " "));
+        }
+
         var last = Math.Max(end, TextExtent.EndOf(site.Source, start, site.InFlow));
         var quoted = site.Source.Text[start..last];
         var isWhole = quoted.Length > 1 && quoted[^1] == quoted[0] && !Operators.Any(quoted.Contains);
         return new Diagnostic(
             YamlCodes.TextAfterQuote,
             site.PlaceOfLetter(site.From),
-            $"the text in quotes ends before this, at {Shown.Quoted(site.Source.Text[start..end])}",
+            $"the text in quotes ended with {site.Source.Text[end - 1]} in column {site.Source.ColumnOf(end - 1)}, but more text follows",
             Quoting.Rewritten(site.Source, start, last, Quoting.Quote(isWhole ? quoted[1..^1] : quoted)));
     }
 

@@ -21,7 +21,13 @@ internal static class StartFaults
         return isValue && site.Letter is '-' or '?' or ',' or ']' or '}' ? Reserved(site, site.From, YamlCodes.ReservedStart) : null;
     }
 
-    private static int TagStart(FaultSite site) => site.At(site.Pending) == '!' ? site.Pending : site.From;
+    // The library points behind the tag.
+    private static int TagStart(FaultSite site)
+    {
+        var lineStart = site.Source.StartOfLine(site.Source.LineOf(site.From));
+        var mark = site.Source.Text.LastIndexOf('!', Math.Min(site.From, site.Source.Text.Length - 1), site.From - lineStart);
+        return mark < 0 ? site.From : mark;
+    }
 
     private static Diagnostic Reserved(FaultSite site, int at, DiagnosticCode code) => site.At(at) is '\0' or '\r' or '\n'
         ? new Diagnostic(code, site.PlaceOfLetter(at), "reading stopped here", code.Cure)
