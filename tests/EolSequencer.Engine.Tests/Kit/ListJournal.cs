@@ -1,0 +1,18 @@
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Ports;
+
+namespace EolSequencer.Engine.Tests.Kit;
+
+/// <summary>Keeps events in memory; can be told to fail at the Nth.</summary>
+internal sealed class ListJournal : IRunJournal
+{
+    public List<RunEvent> Events { get; } = [];
+
+    public int? FailAt { get; init; }
+
+    public void Append(RunEvent next)
+    {
+        if (Events.Count + 1 == FailAt) throw new JournalFault("disk full");
+        Events.Add(next);
+    }
+}
