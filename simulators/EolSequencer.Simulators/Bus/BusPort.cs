@@ -13,6 +13,9 @@ internal sealed class BusPort(SimulatedCanBus bus) : ICanPort
     public LinkState State { get; private set; } = LinkState.Up;
 
     /// <inheritdoc/>
+    public bool LeavesOutRepeats => true;
+
+    /// <inheritdoc/>
     public event Action<LinkChange>? LinkChanged;
 
     /// <summary>The frame that goes out next; null when none waits.</summary>

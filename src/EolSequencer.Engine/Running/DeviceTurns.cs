@@ -1,6 +1,6 @@
-using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Running;
 

@@ -1,8 +1,8 @@
 using EolSequencer.Engine.Planning;
-using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Texts;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Running;
 

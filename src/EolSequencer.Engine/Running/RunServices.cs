@@ -1,11 +1,11 @@
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
-using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Vehicles;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Running;
 

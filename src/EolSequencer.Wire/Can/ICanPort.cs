@@ -23,6 +23,13 @@ public interface ICanPort
     /// <summary>Raised after <see cref="State"/> has changed.</summary>
     event Action<LinkChange>? LinkChanged;
 
+    /// <summary>
+    /// Whether listeners with <see cref="Repeats.MayBeSkipped"/> are spared unchanged repeats and told by
+    /// <see cref="ICanListener.Silenced"/> when a sender stops. False: every arrival is handed on, and a listener finds
+    /// out by its own stale timer.
+    /// </summary>
+    bool LeavesOutRepeats { get; }
+
     /// <summary>Puts a frame on the bus and waits until it has gone out.</summary>
     /// <param name="frame">The frame; its bytes stay unchanged from now on.</param>
     /// <param name="cancel">

@@ -1,7 +1,7 @@
-namespace EolSequencer.Engine.Waiting;
+namespace EolSequencer.Model.Waiting;
 
 /// <summary>Lets one through at a time, in the order of asking. For one thread; a wait can be given up.</summary>
-internal sealed class Turnstile
+public sealed class Turnstile
 {
     private readonly LinkedList<TaskCompletionSource> _waiting = new();
     private bool _taken;
@@ -41,8 +41,9 @@ internal sealed class Turnstile
     }
 
     /// <summary>A turn that its holder gives back.</summary>
-    internal readonly struct Turn(Turnstile? turnstile) : IDisposable
+    public readonly struct Turn(Turnstile? turnstile) : IDisposable
     {
+        /// <summary>Gives the turn back.</summary>
         public void Dispose() => turnstile?.Leave();
     }
 }
