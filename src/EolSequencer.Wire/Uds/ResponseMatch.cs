@@ -1,3 +1,5 @@
+using EolSequencer.Wire.Obd;
+
 namespace EolSequencer.Wire.Uds;
 
 /// <summary>Tells the answer of a request from everything else that arrives.</summary>
@@ -5,7 +7,8 @@ namespace EolSequencer.Wire.Uds;
 /// <para>
 /// A positive response belongs to a request when it has its service and repeats what the service repeats: the
 /// sub-function, the data or routine identifier, the control parameter, the trouble code, the block counter. So the
-/// late answer of one read is never taken for the answer of the next read of something else.
+/// late answer of one read is never taken for the answer of the next read of something else. Emissions services (SAE
+/// J1979) repeat the parameter or information type; a unit may leave out parameters that it does not support.
 /// </para>
 /// <para>
 /// A refusal repeats the service only: a late one cannot be told from a fresh one of the same service by its bytes.
@@ -44,6 +47,11 @@ public static class ResponseMatch
 
     private static bool Repeats(ReadOnlySpan<byte> request, ReadOnlySpan<byte> message)
     {
+        if (ObdMessage.IsService(request[0]))
+        {
+            return ObdMessage.Repeats(request, message);
+        }
+
         var end = 1 + RepeatedBytes(request);
         if (message.Length < end || request.Length < end)
         {
