@@ -15,7 +15,7 @@ public abstract record Operand
     public sealed record Computed(Expression Expression) : Operand;
 
     /// <summary>As the author wrote it, for people.</summary>
-    public override string ToString() => this switch
+    public sealed override string ToString() => this switch
     {
         Constant one => one.Value.ToString()!,
         Computed one => $"({one.Expression.Text})",
