@@ -1,0 +1,10 @@
+namespace EolSequencer.Devices.VehicleBus;
+
+/// <summary>Computes the key that opens a security level of a control unit from its seed (ISO 14229-1, service 27).</summary>
+public interface IKeyAlgorithm
+{
+    /// <summary>The key.</summary>
+    /// <param name="unit">The control unit's name.</param>
+    /// <param name="level">The odd sub-function that asks for the seed.</param>
+    byte[] KeyOf(string unit, byte level, ReadOnlySpan<byte> seed);
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using System.Reflection;
+using EolSequencer.Devices.Adapters;
+using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Running;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Station.Running;
+
+/// <summary>The one way to run a vehicle: for the command line, the pages and rehearsals.</summary>
+public static class VehicleRun
+{
+    /// <summary>Version of this program as it stands in the record.</summary>
+    public static string Program { get; } =
+        typeof(VehicleRun).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
+
+    /// <summary>Opens the devices, runs the sequence to its end and closes the devices, on the caller's thread.</summary>
+    /// <param name="stop">Ends the steps; <c>always</c> still runs. Cancel it on the run's thread.</param>
+    public static async Task<VehicleRunEnd> RunAsync(VehicleRunRequest request, CancellationToken stop)
+    {
+        var (devices, faults) = await OpenDevices.OpenAsync(
+            request.Station, request.Sequence, request.Order, request.Adapters, request.Time, stop);
+        await using (devices)
+        {
+            if (!faults.IsEmpty) return new VehicleRunEnd(null, faults);
+            var result = await SequenceRunner.RunAsync(
+                new RunRequest
+                {
+                    Sequence = request.Sequence,
+                    Plan = Planner.For(request.Sequence, request.Order, request.Only),
+                    Order = request.Order,
+                    Devices = devices.ByRole,
+                    Operator = request.Operator,
+                    Journal = request.Journal,
+                    Time = request.Time,
+                    Live = request.Live,
+                    Begin = (n, at) => FirstEvent(request, devices, n, at),
+                },
+                stop);
+            return new VehicleRunEnd(result, []);
+        }
+    }
+
+    private static RunBegun FirstEvent(VehicleRunRequest request, OpenDevices devices, int n, long at) => new()
+    {
+        N = n,
+        At = at,
+        Run = request.Run,
+        Plant = request.Plant.Id,
+        Station = request.Station.Id,
+        StationKind = request.Station.StationKind,
+        Sequence = request.Sequence.Id,
+        Revision = request.Sequence.Revision,
+        Order = request.Order,
+        Sources = request.Sequence.Sources,
+        Compiled = request.Sequence.CompiledHash,
+        Program = Program,
+        Person = request.Person,
+        Mode = request.Mode,
+        Seed = request.Seed,
+        Injected = request.Injected,
+        Zone = request.Plant.Zone,
+        Wall = request.Time.GetUtcNow(),
+        Instruments = devices.Instruments,
+        OnlySteps = request.Only,
+        Planned = 0,
+    };
+}
+
+/// <summary>All that running one vehicle needs.</summary>
+public sealed record VehicleRunRequest
+{
+    /// <summary>Id of the run, given by the record.</summary>
+    public required string Run { get; init; }
+    public required CheckedSequence Sequence { get; init; }
+    public required Plant Plant { get; init; }
+    public required StationFile Station { get; init; }
+    public required Order Order { get; init; }
+    public required AdapterRegistry Adapters { get; init; }
+    public required IOperator Operator { get; init; }
+    public required IRunJournal Journal { get; init; }
+    public required TimeProvider Time { get; init; }
+    public required RunMode Mode { get; init; }
+    public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
+    public string? Person { get; init; }
+    public ulong? Seed { get; init; }
+    public ImmutableArray<string> Injected { get; init; } = [];
+
+    /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+}
+
+/// <summary>What came of it.</summary>
+/// <param name="Result">Null when the run did not begin.</param>
+/// <param name="Faults">Why it did not begin; empty when it did.</param>
+public sealed record VehicleRunEnd(RunResult? Result, ImmutableArray<string> Faults);
