@@ -54,7 +54,7 @@ internal sealed class DiagnosticClient : ITransportListener, IDisposable
             {
                 var end = await OnceAsync(request, cancel);
                 if (end.Code != NegativeCode.BusyRepeatRequest || attempt == _timing.MostTries) return end;
-                await Task.Delay(_timing.BusyPause, _time, cancel);
+                await Pause.ForAsync(_timing.BusyPause, _time, cancel);
             }
         }
         finally

@@ -1,3 +1,4 @@
+using EolSequencer.Model.Waiting;
 using EolSequencer.Wire.Can;
 using EolSequencer.Wire.IsoTp;
 
@@ -111,7 +112,7 @@ internal sealed class TransportChannel : ICanListener, IDisposable
     private async ValueTask<TxStep> GapAsync(TimeSpan gap, long since, CancellationToken cancel)
     {
         var left = gap - _time.GetElapsedTime(since);
-        if (left > TimeSpan.Zero) await Task.Delay(left, _time, cancel);
+        if (left > TimeSpan.Zero) await Pause.ForAsync(left, _time, cancel);
         return _sender.Next();
     }
 

@@ -1,4 +1,5 @@
 using EolSequencer.Model.Ports;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Devices.VehicleBus;
 
@@ -30,7 +31,7 @@ internal sealed class PollWatch : IDisposable
                 _end.Token.ThrowIfCancellationRequested();
                 listener.Received(reading);
                 var left = every - time.GetElapsedTime(begun);
-                await Task.Delay(left > TimeSpan.Zero ? left : TimeSpan.FromTicks(1), time, _end.Token);
+                await Pause.ForAsync(left > TimeSpan.Zero ? left : TimeSpan.FromTicks(1), time, _end.Token);
             }
         }
         catch (OperationCanceledException) when (_end.IsCancellationRequested)

@@ -51,7 +51,7 @@ internal sealed class RecordReader(UnitDirectory units) : IChannelReader
             data.Bits),
         ChannelSource.RoutineResult routine => new Record(
             routine.Ecu,
-            RoutineControl.MakeRequest(RoutineControl.Act.Results, (ushort)routine.Identifier),
+            RoutineControl.MakeRequest(RoutineControl.Act.RequestResults, (ushort)routine.Identifier),
             RoutineControl.ReadResponse,
             routine.Form,
             routine.Bits),

@@ -6,6 +6,7 @@ using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Values;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Actions;
 
@@ -29,7 +30,7 @@ internal static class SampleAction
         for (var count = 0L; !isOver() && (length is null || count * every < length); count++)
         {
             var late = run.Between(attempt.Start, run.Now) - count * every;
-            if (late < TimeSpan.Zero) await Task.Delay(-late, run.Time, attempt.Halt.Token);
+            if (late < TimeSpan.Zero) await Pause.ForAsync(-late, run.Time, attempt.Halt.Token);
             if (isOver()) break;
             if (late >= every)
             {
@@ -46,7 +47,7 @@ internal static class SampleAction
 
         if (length is { } whole && !isOver() && whole - run.Between(attempt.Start, run.Now) is { Ticks: > 0 } rest)
         {
-            await Task.Delay(rest, run.Time, attempt.Halt.Token);
+            await Pause.ForAsync(rest, run.Time, attempt.Halt.Token);
         }
 
         run.Log.Append((n, at) => new SeriesRecorded { N = n, At = at, Step = attempt.Planned.Id, Channel = sample.Channel.ToString(), Points = points.DrainToImmutable() });

@@ -5,6 +5,7 @@ using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Running;
 
@@ -121,7 +122,7 @@ internal sealed class NodeRunner(RunServices run)
     {
         try
         {
-            await Task.Delay(pause, run.Time, halt.Token);
+            await Pause.ForAsync(pause, run.Time, halt.Token);
         }
         catch (OperationCanceledException) when (halt.IsRaised)
         {

@@ -7,6 +7,7 @@ using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Texts;
+using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Engine.Running;
 
@@ -76,7 +77,7 @@ internal sealed class StepRunner(RunServices run)
             if (end is { ByPerson: true, Ending: Ending.Stopped }) halt.Raise(HaltKind.Stopped, end.Detail ?? "stopped by the operator");
             var again = retries > 0 && !end.ByPerson && !halt.IsRaised && planned.Step.Retry!.On.Contains(measured);
             if (!again) return counted;
-            if (planned.Step.Retry!.Pause > TimeSpan.Zero) await Task.Delay(planned.Step.Retry.Pause, run.Time, halt.Token);
+            if (planned.Step.Retry!.Pause > TimeSpan.Zero) await Pause.ForAsync(planned.Step.Retry.Pause, run.Time, halt.Token);
         }
     }
 

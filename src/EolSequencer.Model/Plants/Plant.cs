@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Texts;
+
+namespace EolSequencer.Model.Plants;
+
+/// <summary>What holds for a whole plant, as far as one vehicle type is concerned.</summary>
+public sealed record Plant
+{
+    /// <summary>The plant's own id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>What people call it.</summary>
+    public required LocalText Title { get; init; }
+
+    /// <summary>Its time zone by IANA name, such as <c>Europe/Berlin</c>; known on this computer.</summary>
+    public required string Zone { get; init; }
+
+    /// <summary>Local time at which a production day begins.</summary>
+    public required TimeOnly DayStarts { get; init; }
+
+    /// <summary>The shifts in written order; empty when the plant names none.</summary>
+    public ImmutableArray<Shift> Shifts { get; init; } = [];
+
+    /// <summary>How values near an end of their window are decided unless a step says otherwise.</summary>
+    public Decision Decision { get; init; } = Decision.Simple;
+
+    /// <summary>How old an interrupted run may be and still be resumed.</summary>
+    public required TimeSpan ResumeWithin { get; init; }
+
+    /// <summary>The station kinds that a vehicle must pass, in order.</summary>
+    public required ImmutableArray<RouteStop> Route { get; init; }
+
+    /// <summary>Where the operator may stand, in written order.</summary>
+    public ImmutableArray<PlantPlace> Places { get; init; } = [];
+}
