@@ -1,3 +1,5 @@
+using EolSequencer.Model.Texts;
+
 namespace EolSequencer.Language.Diagnostics;
 
 /// <summary>Finds the known word an author most likely meant.</summary>
@@ -18,7 +20,7 @@ public static class Nearest
         foreach (var candidate in candidates)
         {
             if (Math.Abs(candidate.Length - word.Length) > nearEnough) continue;
-            var slips = Distance(word.ToUpperInvariant(), candidate.ToUpperInvariant());
+            var slips = EditDistance.Between(word.ToUpperInvariant(), candidate.ToUpperInvariant());
             if (slips > nearEnough || slips >= candidate.Length) continue;
             best = candidate;
             if (slips == 0) break;
@@ -26,30 +28,5 @@ public static class Nearest
         }
 
         return best;
-    }
-
-    /// <summary>The number of typing slips between two words (Damerau-Levenshtein, no letter touched twice).</summary>
-    internal static int Distance(string left, string right)
-    {
-        var beforePrevious = new int[right.Length + 1];
-        var previous = new int[right.Length + 1];
-        var current = new int[right.Length + 1];
-        for (var column = 0; column <= right.Length; column++) previous[column] = column;
-
-        for (var row = 1; row <= left.Length; row++)
-        {
-            current[0] = row;
-            for (var column = 1; column <= right.Length; column++)
-            {
-                var wrongLetter = previous[column - 1] + (left[row - 1] == right[column - 1] ? 0 : 1);
-                var best = Math.Min(wrongLetter, Math.Min(previous[column], current[column - 1]) + 1);
-                var swapped = row > 1 && column > 1 && left[row - 1] == right[column - 2] && left[row - 2] == right[column - 1];
-                current[column] = swapped ? Math.Min(best, beforePrevious[column - 2] + 1) : best;
-            }
-
-            (beforePrevious, previous, current) = (previous, current, beforePrevious);
-        }
-
-        return previous[right.Length];
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Model.Texts;
 
 namespace EolSequencer.Model.Units;
 
