@@ -37,6 +37,7 @@ internal sealed class Van
         Trailer = new Trailer(this);
         Leveller = new Leveller(this);
         PowerNet = new PowerNet(this);
+        Body = new Body(this);
     }
 
     public Equipment Equipment { get; }
@@ -86,6 +87,8 @@ internal sealed class Van
     public Leveller Leveller { get; }
 
     public PowerNet PowerNet { get; }
+
+    public Body Body { get; }
 
     public Impressions Impressions { get; } = new();
 

@@ -1,17 +1,14 @@
 namespace EolSequencer.Simulators.Time;
 
 /// <summary>
-/// A schedule on any clock, for simulators that are watched in real time: one timer, armed for whatever is due next,
-/// whose calls are brought to the synchronization context of the thread that made the schedule.
+/// A schedule on any clock, for simulators that are watched in real time: one timer, armed for whatever is due next.
 /// </summary>
 /// <remarks>
-/// Without such a context it calls back on the timer's thread; then nobody else may use the simulator meanwhile.
-/// Timers are never early here: one that fires too soon is armed again.
+/// The clock's timers must call back on the one thread that uses the simulator. One that fires too soon is armed again.
 /// </remarks>
 public sealed class ClockSchedule : ISchedule, IDisposable
 {
     private readonly TimeProvider _clock;
-    private readonly SynchronizationContext? _context = SynchronizationContext.Current;
     private readonly PriorityQueue<(IDue Target, int What), (long Due, long Number)> _due = new();
     private readonly ITimer _timer;
     private readonly long _start;
@@ -24,7 +21,7 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     {
         _clock = clock;
         _start = clock.GetTimestamp();
-        _timer = clock.CreateTimer(static self => ((ClockSchedule)self!).TimerFired(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _timer = clock.CreateTimer(static self => ((ClockSchedule)self!).DoWhatIsDue(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
     /// <inheritdoc/>
@@ -61,12 +58,6 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     // The system's timers count whole milliseconds and cut off the rest.
     private static TimeSpan RoundedUp(TimeSpan left) =>
         TimeSpan.FromTicks((left.Ticks + TimeSpan.TicksPerMillisecond - 1) / TimeSpan.TicksPerMillisecond * TimeSpan.TicksPerMillisecond);
-
-    private void TimerFired()
-    {
-        if (_context is null) DoWhatIsDue();
-        else _context.Post(static self => ((ClockSchedule)self!).DoWhatIsDue(), this);
-    }
 
     private void DoWhatIsDue()
     {
