@@ -1,0 +1,20 @@
+using EolSequencer.Model.Judging;
+using static EolSequencer.Simulators.Faults.FaultPoint;
+
+namespace EolSequencer.Simulators.Faults.Points;
+
+/// <summary>The station's own instruments: faults that say nothing about the vehicle.</summary>
+internal static class BenchPoints
+{
+    public static IEnumerable<FaultPoint> All =>
+    [
+        One("meter_silent", FaultKind.SilentUnit, StepClass.Function, "the meter does not answer",
+            target => target.Bench.MeterIsSilent = true),
+        OneNumber("meter_offset", FaultKind.Drift, StepClass.Function, "every current of the meter is off by", 0.6, "A",
+            (target, amps) => target.Bench.MeterOffset = amps),
+        One("meter_overload", FaultKind.Short, StepClass.Function, "the meter reports overload",
+            target => target.Bench.MeterIsOverloaded = true),
+        One("sound_meter_silent", FaultKind.SilentUnit, StepClass.Safety, "the sound meter starts and never gives a result",
+            target => target.Bench.SoundMeterIsSilent = true),
+    ];
+}
