@@ -6,7 +6,7 @@ namespace EolSequencer.Language.Yaml;
 
 /// <summary>
 /// Finds what the parser would take for blanks, line breaks or letters without anybody seeing it: control characters,
-/// foreign line separators, marks that reorder the text on the screen, and tabs in front of a line.
+/// foreign line separators, marks that reorder the text on the screen, and anything but blanks in front of a line.
 /// </summary>
 internal static class CharacterCheck
 {
@@ -17,11 +17,14 @@ internal static class CharacterCheck
         '\uFEFF', '\uFFFE', '\uFFFF',
     ]);
 
+    // Blanks that do not indent: tab, fixed and typographic blanks, the wide blank of East Asia.
+    private static readonly SearchValues<char> OddBlanks = SearchValues.Create(['\t', '\u00A0', '\u1680', .. Range(0x2000, 0x200B), '\u202F', '\u205F', '\u3000']);
+
     /// <summary>Reports each such character; true when there is none and the text may be parsed.</summary>
     public static bool Passes(SourceText source, Report report)
     {
         var hasInvisible = ReportInvisible(source, report);
-        return !ReportTabs(source, report) && !hasInvisible;
+        return !ReportIndentation(source, report) && !hasInvisible;
     }
 
     private static bool ReportInvisible(SourceText source, Report report)
@@ -37,19 +40,19 @@ internal static class CharacterCheck
         return count > 0;
     }
 
-    private static bool ReportTabs(SourceText source, Report report)
+    private static bool ReportIndentation(SourceText source, Report report)
     {
-        if (!source.Text.Contains('\t')) return false;
+        if (!source.Text.AsSpan().ContainsAny(OddBlanks)) return false;
         var count = 0;
         for (var line = 1; line <= source.LineCount && count < Report.MostErrors; line++)
         {
             var text = source.Line(line);
-            var indentation = text[..^text.TrimStart(" \t").Length];
-            var tab = indentation.IndexOf('\t');
-            if (tab < 0) continue;
+            var first = text.IndexOfAnyExcept(' ');
+            if (first < 0 || !OddBlanks.Contains(text[first])) continue;
             count++;
-            var start = source.StartOfLine(line);
-            report.Add(YamlCodes.TabInIndentation, source.PlaceOf(start + tab, start + tab + 1), "a tab stands in front of this line; how wide it is nobody can tell");
+            var place = source.PlaceOf(source.StartOfLine(line) + first, source.StartOfLine(line) + first + 1);
+            if (text[first] == '\t') report.Add(YamlCodes.TabInIndentation, place, "a tab stands in front of this line; how wide it is nobody can tell");
+            else report.Add(YamlCodes.InvisibleCharacter, place, $"{Shown.CodePoint(text[first])}, which looks like a blank, stands in front of this line", "indent with blanks");
         }
 
         return count > 0;

@@ -28,9 +28,9 @@ internal static partial class LineShape
         return null;
     }
 
-    [GeneratedRegex(@"^ *(?:- +)?[A-Za-z][\w-]*:(?=\s|$)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^ *(?:- +)?[A-Za-z][\w-]*:(?=[ \t]|$)", RegexOptions.CultureInvariant)]
     private static partial Regex KeyPattern();
 
-    [GeneratedRegex(@"^ *(?:- +|\{ *)?[A-Za-z][\w-]+:[^\s/:\\]", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^ *(?:- +|\{ *)?[A-Za-z][\w-]+:[^ \t/:\\]", RegexOptions.CultureInvariant)]
     private static partial Regex GluedPattern();
 }

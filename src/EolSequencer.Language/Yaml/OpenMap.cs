@@ -77,24 +77,35 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
         var letters = Source.Text;
         var colon = key.End;
         while (colon < letters.Length && letters[colon] is ' ' or '\t') colon++;
-        if (colon < letters.Length && letters[colon] == ':') AddEmpty(key, colon);
+        if (colon < letters.Length && letters[colon] == ':' && HashTextBehind(colon) is { } hash) AddHashText(key, hash);
+        else if (colon < letters.Length && letters[colon] == ':') AddEmpty(key);
         else if (key is { IsPlain: true, IsVerbatim: true } && key.Text.IndexOf(':') is var glued and > 0) AddGlued(key, key.Start + glued);
         else if (key.IsPlain && _entries is [.., { Value: YamlScalar { IsPlain: true } text }]) JoinAcrossComma(text, key);
-        else AddEmpty(key, colon);
+        else AddEmpty(key);
     }
 
-    private void AddEmpty(YamlScalar key, int colon)
+    // "title: #5 seat" has no value for YAML.
+    private int? HashTextBehind(int colon)
     {
-        var rest = Math.Min(colon + 1, Source.Text.Length);
-        var valueStart = rest + Source.Text.AsSpan(rest, Source.EndOfLine(Source.LineOf(rest)) - rest).IndexOfAnyExcept(' ', '\t');
-        var isHashText = valueStart > rest && Source.Text.AsSpan(valueStart) is ['#', not (' ' or '\t' or '\r' or '\n' or '#'), ..];
+        var rest = Source.Text.AsSpan(colon + 1);
+        var blanks = rest.Length - rest.TrimStart(" \t").Length;
+        return blanks > 0 && rest[blanks..] is ['#', not (' ' or '\t' or '\r' or '\n' or '#'), ..] ? colon + 1 + blanks : null;
+    }
+
+    private void AddHashText(YamlScalar key, int hash)
+    {
+        var end = TextExtent.EndOf(Source, hash, IsFlow);
         report.Add(
-            isHashText ? YamlCodes.CutByHash : YamlCodes.NoValue,
+            YamlCodes.CutByHash,
             key.Place,
-            isHashText
-                ? $"the key {Shown.Quoted(key.Text)} has no value, because a text that begins with # is a comment"
-                : $"the key {Shown.Quoted(key.Text)} has no value",
-            isHashText ? Quoting.Hint(Source, valueStart, TextExtent.EndOf(Source, valueStart, IsFlow)) : null);
+            $"the key {Shown.Quoted(key.Text)} has no value, because a text that begins with # is a comment",
+            Quoting.Hint(Source, hash, end));
+        AddEntry(key, new YamlScalar(Source, hash, end, Source.Text[hash..end], ScalarStyle.Plain));
+    }
+
+    private void AddEmpty(YamlScalar key)
+    {
+        report.Add(YamlCodes.NoValue, key.Place, $"the key {Shown.Quoted(key.Text)} has no value");
         AddEntry(key, new YamlRefused(Source, key.End, key.End));
     }
 
@@ -104,7 +115,7 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
             YamlCodes.NoBlankAfterColon,
             Source.PlaceOf(colon, colon + 1),
             $"no blank follows this colon, so {Shown.Quoted(key.Text)} became a key without a value",
-            Quoting.Rewritten(Source, colon, colon + 1, ": "));
+            Quoting.ColonHint(Source, colon));
         var (name, value) = (key.Text[..(colon - key.Start)], key.Text[(colon - key.Start + 1)..]);
         AddEntry(
             new YamlScalar(Source, key.Start, colon, name, ScalarStyle.Plain),
@@ -115,7 +126,8 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
 
     private void JoinAcrossComma(YamlScalar text, YamlScalar key)
     {
-        var comma = _comma?.Place ?? Source.PlaceOf(text.End, text.End + 1);
+        var at = Math.Max(text.End, Source.Text.IndexOf(',', text.End));
+        var comma = _comma?.Place ?? Source.PlaceOf(at, at + 1);
         var shown = _comma?.Found ?? $"the comma ends the text {Shown.Quoted(text.Text)}, so {Shown.Quoted(key.Text)} became a key without a value";
         _comma = new Diagnostic(YamlCodes.CutByComma, comma, shown, Quoting.Hint(Source, text.Start, key.End));
         var whole = new YamlScalar(Source, text.Start, key.End, text.Text + Source.Text[text.End..key.Start] + key.Text, ScalarStyle.Plain);

@@ -27,5 +27,12 @@ internal static class Quoting
         return $"write  {Shown.Plain(before + replacement + after, LongestLine)}";
     }
 
+    /// <summary>The line with a blank put in behind a colon. A blank of another kind that stands there is replaced.</summary>
+    public static string ColonHint(SourceText source, int colon)
+    {
+        var isOddBlank = colon + 1 < source.Text.Length && char.IsWhiteSpace(source.Text[colon + 1]);
+        return Rewritten(source, colon, isOddBlank ? colon + 2 : colon + 1, ": ");
+    }
+
     private static int LastInLine(SourceText source, int start, int end) => Math.Min(end, source.EndOfLine(source.LineOf(start)));
 }

@@ -36,7 +36,7 @@ internal static class ScalarCheck
                     YamlCodes.NoBlankAfterColon,
                     source.PlaceOf(start + colon, start + colon + 1),
                     $"no blank follows this colon, so the line became part of the text that begins in line {first}",
-                    Quoting.Rewritten(source, start + colon, start + colon + 1, ": "));
+                    Quoting.ColonHint(source, start + colon));
             }
             else if (!scalar.IsPlain && LineShape.Key(text) is { } key)
             {

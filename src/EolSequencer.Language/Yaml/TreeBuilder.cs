@@ -27,6 +27,9 @@ internal sealed class TreeBuilder(SourceText source, Report report)
     /// <summary>Offset behind the last scalar or bracket.</summary>
     public int LastEnd { get; private set; }
 
+    /// <summary>The finding on a tag whose name, as the library reads it, includes the bracket that was to close its list or map.</summary>
+    public Diagnostic? BracketTakenByTag { get; private set; }
+
     private bool InFlow => _open is [.., { IsFlow: true }];
 
     /// <summary>Takes the next event; false when nothing further shall be read.</summary>
@@ -63,8 +66,10 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         {
             // The library takes "!word" off the value; the author meant all of it.
             end = TrimmedEnd(start, end);
+            if (scalar.Value.Length == 0 || source.LineOf(start) == source.LineOf(end)) end = TextExtent.EndOf(source, start, InFlow);
             var isTyped = source.Text.AsSpan(start) is ['!', '!' or '<', ..];
-            ReportTag(start, end, Quoting.Rewritten(source, start, end, Quoting.Quote(isTyped ? scalar.Value : source.Text[start..end])));
+            var finding = ReportTag(start, end, Quoting.Rewritten(source, start, end, Quoting.Quote(isTyped ? scalar.Value : source.Text[start..end])));
+            if (InFlow && scalar.Tag.Value.AsSpan().ContainsAny(']', '}')) BracketTakenByTag = finding;
             return Add(new YamlScalar(source, start, end, source.Text[start..end], ScalarStyle.Plain));
         }
 
@@ -125,11 +130,13 @@ internal sealed class TreeBuilder(SourceText source, Report report)
         return true;
     }
 
-    private void ReportTag(int start, int end, string hint) => report.Add(
-        YamlCodes.Tag,
-        source.PlaceOf(start, end),
-        $"YAML takes {Shown.Quoted(source.Text[start..end])} for a tag, not for a text",
-        hint);
+    private Diagnostic ReportTag(int start, int end, string hint)
+    {
+        var found = $"YAML takes {Shown.Quoted(source.Text[start..end])} for a tag, not for a text";
+        var finding = new Diagnostic(YamlCodes.Tag, source.PlaceOf(start, end), found, hint);
+        report.Add(finding);
+        return finding;
+    }
 
     private void ReportAnchor(int start, AnchorName anchor) => report.Add(
         YamlCodes.Anchor,

@@ -54,7 +54,7 @@ internal static class BlockFaults
             YamlCodes.NoBlankAfterColon,
             site.PlaceOfLetter(at),
             "no blank follows this colon, so the line is a text and no key",
-            Quoting.Rewritten(site.Source, at, at + 1, ": "));
+            Quoting.ColonHint(site.Source, at));
     }
 
     private static Diagnostic WrongLine(FaultSite site)

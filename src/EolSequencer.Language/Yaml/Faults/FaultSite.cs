@@ -62,7 +62,8 @@ internal sealed class FaultSite
     }
 
     public Diagnostic Explain() =>
-        QuoteFaults.Explain(this)
+        Built.BracketTakenByTag
+        ?? QuoteFaults.Explain(this)
         ?? StartFaults.Explain(this)
         ?? (InFlow ? FlowFaults.Explain(this) : BlockFaults.Explain(this))
         ?? new Diagnostic(YamlCodes.Unreadable, Source.PlaceOf(From, To), Unexplained, YamlCodes.Unreadable.Cure);
