@@ -30,6 +30,14 @@ public sealed class Report
             .ThenBy(one => one.Place.Column),
     ];
 
+    /// <summary>Takes over what another report found, and what it left out.</summary>
+    /// <param name="isWanted">Findings for which this is false are dropped.</param>
+    internal void Absorb(Report other, Func<Diagnostic, bool> isWanted)
+    {
+        foreach (var finding in other._kept.Where(isWanted)) Add(finding);
+        LeftOut += other.LeftOut;
+    }
+
     /// <param name="hint">What to try; without it the cure of the code.</param>
     public void Add(DiagnosticCode code, SourcePlace place, string found, string? hint = null) =>
         Add(new Diagnostic(code, place, found, hint ?? code.Cure));

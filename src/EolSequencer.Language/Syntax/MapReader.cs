@@ -95,7 +95,7 @@ internal sealed class MapReader
 
         var second = present.Select(PlaceOf).OrderBy(place => (place.Line, place.Column)).ElementAt(1);
         var listed = string.Join(" and ", present.Select(key => $"'{key}'"));
-        Report.Add(SyntaxCodes.OneOfTheseKeys, second, $"{_shape.What} has exactly one {what}, here are {listed}", $"keep one, or make {present.Count} of {_shape.What}");
+        Report.Add(SyntaxCodes.OneOfTheseKeys, second, $"{_shape.What} has exactly one {what}, here are {listed}", "keep one of them");
         return null;
     }
 
@@ -106,7 +106,7 @@ internal sealed class MapReader
 
     private void ReportUnknown(YamlScalar key)
     {
-        var known = _shape.Keys.Count <= MostKeysListed ? $"its keys are {Shown.OneOf(_shape.Keys)}" : null;
+        var known = _shape.Keys.Count <= MostKeysListed ? $"its keys: {string.Join(", ", _shape.Keys)}" : null;
         var hint = Nearest.Of(key.Text, _shape.Keys) is { } meant ? $"did you mean '{meant}'?" : known;
         Report.Add(SyntaxCodes.UnknownKey, key.Place, $"{_shape.What} has no key {Shown.Quoted(key.Text)}", hint);
     }

@@ -10,8 +10,8 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
     private readonly Dictionary<string, YamlScalar> _keys = new(StringComparer.Ordinal);
     private YamlNode? _key;
 
-    // A text can have several commas: the finding grows until something else follows, then it is reported once.
-    private Diagnostic? _comma;
+    // A text can have several commas. It grows until something else follows, then it is reported once.
+    private (Diagnostic Finding, int End)? _cutByComma;
 
     public override char OpeningBracket => '{';
 
@@ -41,19 +41,23 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
 
     protected override YamlNode Build(int end)
     {
-        ReportComma();
+        MendComma();
         return new YamlMap(Source, Start, end, _entries);
     }
 
-    private void ReportComma()
+    private void MendComma()
     {
-        if (_comma is not null) report.Add(_comma);
-        _comma = null;
+        if (_cutByComma is not { Finding: var finding, End: var end }) return;
+        var text = (YamlScalar)_entries[^1].Value;
+        report.Add(finding with { Hint = Quoting.Hint(Source, text.Start, end) });
+        var whole = new YamlScalar(Source, text.Start, end, text.Text + Source.Text[text.End..end], ScalarStyle.Plain);
+        _entries[^1] = _entries[^1] with { Value = whole };
+        _cutByComma = null;
     }
 
     private void AddEntry(YamlScalar key, YamlNode value)
     {
-        ReportComma();
+        MendComma();
         if (key is { IsPlain: true, Text: "<<" })
         {
             report.Add(YamlCodes.MergeKey, key.Place, $"merge keys are not supported, line {key.Place.Line} has one");
@@ -126,11 +130,12 @@ internal sealed class OpenMap(SourceText source, int start, bool isFlow, Report 
 
     private void JoinAcrossComma(YamlScalar text, YamlScalar key)
     {
-        var at = Math.Max(text.End, Source.Text.IndexOf(',', text.End));
-        var comma = _comma?.Place ?? Source.PlaceOf(at, at + 1);
-        var shown = _comma?.Found ?? $"the comma ends the text {Shown.Quoted(text.Text)}, so {Shown.Quoted(key.Text)} became a key without a value";
-        _comma = new Diagnostic(YamlCodes.CutByComma, comma, shown, Quoting.Hint(Source, text.Start, key.End));
-        var whole = new YamlScalar(Source, text.Start, key.End, text.Text + Source.Text[text.End..key.Start] + key.Text, ScalarStyle.Plain);
-        _entries[^1] = _entries[^1] with { Value = whole };
+        var comma = Math.Max(text.End, Source.Text.IndexOf(',', text.End));
+        var finding = _cutByComma?.Finding ?? new Diagnostic(
+            YamlCodes.CutByComma,
+            Source.PlaceOf(comma, comma + 1),
+            $"the comma ends the text {Shown.Quoted(text.Text)}, so {Shown.Quoted(key.Text)} became a key without a value",
+            YamlCodes.CutByComma.Cure);
+        _cutByComma = (finding, key.End);
     }
 }

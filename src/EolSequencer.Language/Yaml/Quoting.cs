@@ -7,6 +7,7 @@ namespace EolSequencer.Language.Yaml;
 internal static class Quoting
 {
     private const int LongestLine = 160;
+    private const int MostBefore = 80;
 
     /// <summary>The text as a YAML scalar in quotes: double ones, or single ones where the text has a double quote or a backslash.</summary>
     public static string Quote(string text) =>
@@ -22,9 +23,12 @@ internal static class Quoting
     public static string Rewritten(SourceText source, int start, int end, string replacement)
     {
         var line = source.LineOf(start);
-        var before = source.Text[source.StartOfLine(line)..start].TrimStart();
-        var after = source.Text[LastInLine(source, start, end)..source.EndOfLine(line)].TrimEnd();
-        return $"write  {Shown.Plain(before + replacement + after, LongestLine)}";
+        var lineStart = source.StartOfLine(line);
+        var from = Math.Max(lineStart, start - MostBefore);
+        var last = LastInLine(source, start, end);
+        var before = source.Text[from..start].TrimStart();
+        var after = source.Text[last..Math.Min(source.EndOfLine(line), last + LongestLine)].TrimEnd();
+        return $"write  {(from > lineStart ? "…" : "")}{Shown.Plain(before + replacement + after, LongestLine)}";
     }
 
     /// <summary>The line with a blank put in behind a colon. A blank of another kind that stands there is replaced.</summary>

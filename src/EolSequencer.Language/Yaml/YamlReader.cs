@@ -21,19 +21,15 @@ internal static class YamlReader
 
         var findings = new Report();
         var builder = new TreeBuilder(file, findings);
-        var gaveUp = Build(file, builder);
-        foreach (var finding in findings.InOrder)
-        {
-            // What was found in the line where reading ended is a consequence of the same fault.
-            if (gaveUp is null || finding.Place.Line != gaveUp.Place.Line) report.Add(finding);
-        }
-
+        var gaveUp = Build(file, builder, findings);
+        // What was found in the line where reading ended is a consequence of the same fault.
+        report.Absorb(findings, finding => finding.Place.Line != gaveUp?.Place.Line);
         if (gaveUp is not null) report.Add(gaveUp);
         else if (builder.Root is null && !findings.HasErrors) report.Add(YamlCodes.EmptyFile, file.PlaceOf(0, 0), "the file holds no keys, at most comments");
         return gaveUp is null ? builder.Root : null;
     }
 
-    private static Diagnostic? Build(SourceText file, TreeBuilder builder)
+    private static Diagnostic? Build(SourceText file, TreeBuilder builder, Report findings)
     {
         var parser = new Parser(new StringReader(file.Text));
         while (true)
@@ -48,7 +44,8 @@ internal static class YamlReader
                 return FaultSite.Of(file, builder, fault).Explain();
             }
 
-            if (!builder.Accept(parser.Current!)) return null;
+            // A file with that many faults is not what its author thinks; reading on would only take time.
+            if (!builder.Accept(parser.Current!) || findings.LeftOut > 0) return null;
         }
     }
 }

@@ -214,8 +214,10 @@ public sealed class YamlCasesTests
     [Fact]
     public void The_largest_file_that_is_read_comes_through()
     {
-        var document = new StringBuilder("steps:\n");
-        while (document.Length < SourceText.MostBytes - 100) document.Append("  - { step: ready, ask: Close the gate., within: 30 s }\n");
-        Texts.ReadWell(document.ToString());
+        const string line = "  A line of a very long instruction for the operator.\n";
+        var lines = (SourceText.MostBytes - 100) / line.Length;
+        var scalar = Texts.FirstScalar("show: |\n" + string.Concat(Enumerable.Repeat(line, lines)));
+        Assert.Equal(lines * (line.Length - 2), scalar.Text.Length);
+        Assert.Equal(lines + 1, scalar.PlaceOf(scalar.Text.Length - 2, 1).Line);
     }
 }

@@ -57,12 +57,13 @@ internal static class BlockFaults
             Quoting.ColonHint(site.Source, at));
     }
 
-    private static Diagnostic WrongLine(FaultSite site)
+    private static Diagnostic? WrongLine(FaultSite site)
     {
         if (GluedLine(site, site.Source.LineOf(site.From)) is { } glued) return glued;
 
         var column = site.Source.ColumnOf(site.From);
         var columns = ColumnsAbove(site);
+        if (columns.Count == 0) return null;
         if (!columns.Contains(column))
         {
             return new Diagnostic(
