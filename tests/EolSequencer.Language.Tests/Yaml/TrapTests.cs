@@ -1,3 +1,5 @@
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Source;
 using EolSequencer.Language.Tests.Diagnostics;
 using EolSequencer.Language.Yaml;
 
@@ -113,6 +115,14 @@ public sealed class TrapTests
         negative: -5 .. 5 °C
         question: ready?
         """);
+
+    [Fact]
+    public void No_file_of_the_demo_plant_steps_into_a_trap() => Assert.All(RepositoryFiles.Named("*.yaml"), path =>
+    {
+        var report = new Report();
+        Assert.NotNull(YamlReader.Read(SourceFiles.TryRead(path, report)!, report));
+        Assert.Empty(report.InOrder);
+    });
 
     private static void Holds(string document) => ExpectedDiagnostics.Hold(document, (source, report) => YamlReader.Read(source, report));
 }
