@@ -1,0 +1,23 @@
+using System.Collections.Frozen;
+using System.Reflection;
+using EolSequencer.Language.Expressions.Support;
+
+namespace EolSequencer.Language.Expressions.Compiling;
+
+/// <summary>The functions an author may call, by name.</summary>
+internal static class FunctionTable
+{
+    private static readonly FrozenDictionary<string, bool> InexactByName =
+        typeof(Functions).GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
+            .GroupBy(method => method.Name, StringComparer.Ordinal)
+            .ToFrozenDictionary(group => group.Key, group => group.Any(IsMarked), StringComparer.Ordinal);
+
+    public static IEnumerable<string> Names => InexactByName.Keys.Append("edges").Order(StringComparer.Ordinal);
+
+    public static bool IsKnown(string name) => InexactByName.ContainsKey(name);
+
+    /// <summary>True when the function works in binary floating point.</summary>
+    public static bool IsInexact(string name) => InexactByName[name];
+
+    private static bool IsMarked(MethodInfo method) => method.IsDefined(typeof(InexactAttribute));
+}

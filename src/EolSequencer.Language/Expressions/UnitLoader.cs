@@ -1,0 +1,25 @@
+using System.Reflection;
+using System.Runtime.Loader;
+using EolSequencer.Language.Expressions.Support;
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Language.Expressions;
+
+/// <summary>Brings compiled expressions into the process. They go when the last of their functions goes.</summary>
+internal static class UnitLoader
+{
+    /// <summary>The functions of a unit, by number.</summary>
+    public static IReadOnlyList<Func<IExpressionScope, Value>> Load(CompiledUnit unit)
+    {
+        var context = new AssemblyLoadContext("expressions", isCollectible: true);
+        using var code = new MemoryStream(unit.Code, writable: false);
+        using var symbols = new MemoryStream(unit.Symbols, writable: false);
+        var assembly = context.LoadFromStream(code, symbols);
+        var functions = (ExpressionUnit)Activator.CreateInstance(assembly.GetType(ExpressionUnit.TypeName, throwOnError: true)!)!;
+
+        // Unloading waits for everything that still refers to the code; asking now means that nobody has to remember it.
+        context.Unload();
+        return functions.All();
+    }
+}
