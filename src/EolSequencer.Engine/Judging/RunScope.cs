@@ -11,15 +11,18 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
 {
     private Expression? _expression;
     private Value?[] _channels = [];
+    private int[]? _edges;
 
     /// <summary>Set once the steps are over.</summary>
     public Verdict? Decided { get; init; }
 
     /// <summary>Evaluates an expression with the readings of its channels, in slot order.</summary>
-    public Value Evaluate(Expression expression, Value?[] channels)
+    /// <param name="edges">How often each has changed while the step waits; null for a step that does not wait.</param>
+    public Value Evaluate(Expression expression, Value?[] channels, int[]? edges = null)
     {
         _expression = expression;
         _channels = channels;
+        _edges = edges;
         return expression.Evaluate(this);
     }
 
@@ -34,6 +37,9 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
 
     public Value Channel(int slot) =>
         _channels[slot] ?? throw new ExpressionFault($"{_expression?.Channels[slot]} has no value");
+
+    public int Edges(int slot) =>
+        _edges is null ? throw new ExpressionFault("edges are counted only while a step waits for a condition") : _edges[slot];
 
     public ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments, asker));
 

@@ -16,6 +16,8 @@ internal sealed class FactScope(Order order, Arguments arguments) : IExpressionS
 
     public Value Channel(int slot) => throw new InvalidOperationException("no channel is read before the first step");
 
+    public int Edges(int slot) => throw new InvalidOperationException("no channel is read before the first step");
+
     public ResultView? Result(int slot) => throw new InvalidOperationException("there is no result before the first step");
 
     public Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");

@@ -65,6 +65,7 @@ internal sealed class ConditionWatch : IDisposable
     internal sealed class Condition(Expression expression)
     {
         private readonly Value?[] _values = new Value?[expression.Channels.Length];
+        private readonly int[] _edges = new int[expression.Channels.Length];
 
         /// <summary>Null: unknown.</summary>
         public bool? IsTrue { get; private set; }
@@ -72,7 +73,11 @@ internal sealed class ConditionWatch : IDisposable
         /// <summary>Why it could not be evaluated though all readings were there; null when it could.</summary>
         public string? Fault { get; private set; }
 
-        public void Set(int slot, Value? value) => _values[slot] = value;
+        public void Set(int slot, Value? value, int edges)
+        {
+            _values[slot] = value;
+            _edges[slot] = edges;
+        }
 
         public void Evaluate(RunScope scope)
         {
@@ -85,7 +90,7 @@ internal sealed class ConditionWatch : IDisposable
 
             try
             {
-                IsTrue = scope.Evaluate(expression, _values) is TruthValue { IsTrue: true };
+                IsTrue = scope.Evaluate(expression, _values, _edges) is TruthValue { IsTrue: true };
             }
             catch (ExpressionFault fault)
             {
@@ -96,6 +101,9 @@ internal sealed class ConditionWatch : IDisposable
 
     private sealed class Source(ConditionWatch watch, ChannelUse use, string? index) : IReadingListener
     {
+        private bool? _truth;
+        private int _edges;
+
         public List<(Condition Condition, int Slot)> Feeds { get; } = [];
 
         public IDisposable? Subscription { get; private set; }
@@ -112,14 +120,23 @@ internal sealed class ConditionWatch : IDisposable
         {
             if (reading.Stamp < watch._start) return;
             if (reading.Value is null) watch.NewestMissing = (use, reading);
+            CountEdge(reading.Value);
             watch._run.Live.Show(watch.Step, use.ToString(), reading.Value);
             foreach (var (condition, slot) in Feeds)
             {
-                condition.Set(slot, reading.Value);
+                condition.Set(slot, reading.Value, _edges);
                 condition.Evaluate(watch._scope);
             }
 
             watch._changed(reading.Stamp);
+        }
+
+        // A gap in the readings is no change: what counts is the next value against the one before the gap.
+        private void CountEdge(Value? value)
+        {
+            if (value is not TruthValue { IsTrue: var truth }) return;
+            if (_truth is { } before && before != truth) _edges++;
+            _truth = truth;
         }
     }
 }

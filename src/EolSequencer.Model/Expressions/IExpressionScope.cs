@@ -21,6 +21,9 @@ public interface IExpressionScope
     /// <summary>The sampled value of <see cref="Expression.Channels"/>[slot].</summary>
     Value Channel(int slot);
 
+    /// <summary>How often the truth of <see cref="Expression.Channels"/>[slot] has changed since the step began to wait.</summary>
+    int Edges(int slot);
+
     /// <summary>The newest result of <see cref="Expression.Results"/>[slot]; null when that step has none.</summary>
     ResultView? Result(int slot);
 

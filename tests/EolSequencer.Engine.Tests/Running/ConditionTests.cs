@@ -55,6 +55,15 @@ public class ConditionTests
     }
 
     [Fact]
+    public void Edges_are_counted_from_the_first_reading_of_the_step()
+    {
+        _bench.Bus.With("key", at => TruthValue.Of(at.TotalSeconds % 2 < 1));
+        var flashes = Expression(ValueShape.Truth, "edges(bus.key) >= 4", [Key], [], scope => TruthValue.Of(scope.Edges(0) >= 4));
+        Assert.Equal(Verdict.Pass, _bench.Run(Steps.Await("flash", flashes, within: 10)));
+        Assert.Equal(4_000_000, _bench.Judged.Single().Took);
+    }
+
+    [Fact]
     public void Lasting_begins_anew_when_the_condition_breaks()
     {
         _bench.Bus.With("key", at => TruthValue.Of(at.TotalSeconds is (>= 1 and < 2) or >= 3));
