@@ -1,4 +1,5 @@
 using EolSequencer.Language.Diagnostics;
+using EolSequencer.Model.Values;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -68,12 +69,14 @@ internal sealed class DraftWriter
 
     private void Resolve(PathSyntax path)
     {
+        var hasFailed = _draft.HasFailed;
         _paths.Resolve(path);
 
-        // Brackets that belong to the resolved part have been read with it.
-        for (SyntaxNode at = path.Root; at != path.Taken; at = at.Parent!)
+        // Brackets that belong to the resolved part have been read with it; behind an unknown name they mean nothing.
+        var isUnknown = _draft.HasFailed && !hasFailed;
+        for (SyntaxNode at = path.Root; isUnknown ? at is ExpressionSyntax : at != path.Taken; at = at.Parent!)
         {
-            if (at.Parent is ElementAccessExpressionSyntax element) _resolved.Add(element.ArgumentList);
+            if (at.Parent is ElementAccessExpressionSyntax element && element.Expression == at) _resolved.Add(element.ArgumentList);
         }
     }
 
@@ -85,8 +88,13 @@ internal sealed class DraftWriter
             return;
         }
 
-        var path = PathSyntax.Of(root);
-        if (_paths.TruthChannel(path) is not { } slot) return;
+        if (_draft.Source.Wanted is not Wanted.One { Shape.Kind: ValueKind.Truth })
+        {
+            _draft.Fault(ExpressionCodes.NotAllowed, call.Span, "edges counts while a step waits", "use it in a condition: until, await, since, require");
+            return;
+        }
+
+        if (_paths.TruthChannel(PathSyntax.Of(root)) is not { } slot) return;
         _draft.Edits.Replace(call.SpanStart, call.Span.End, $"((decimal){CodeText.Scope}.Edges({slot}))");
     }
 

@@ -14,8 +14,10 @@ internal static class QuantityStruct
         var type = CodeText.Type(dimension);
         text.Append(CultureInfo.InvariantCulture, $$"""
 
-            public readonly struct {{type}}(decimal _number, Unit _unit) : IQuantity<{{type}}>
+            public readonly struct {{type}}(decimal number, Unit unit) : IQuantity<{{type}}>
             {
+                private readonly decimal _number = number;
+                private readonly Unit _unit = unit;
                 decimal IQuantity.Number => _number;
                 Unit IQuantity.Unit => _unit;
                 static {{type}} IQuantity<{{type}}>.Of(decimal number, Unit unit) => new(number, unit);

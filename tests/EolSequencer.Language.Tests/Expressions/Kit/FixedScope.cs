@@ -1,0 +1,71 @@
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Units;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Language.Tests.Expressions.Kit;
+
+/// <summary>A scope whose values a test writes down by the names an author uses.</summary>
+internal sealed class FixedScope : IExpressionScope
+{
+    private readonly Dictionary<string, Value> _values = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ResultView> _results = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _edges = new(StringComparer.Ordinal);
+    private Expression? _expression;
+
+    public Verdict RunVerdict { get; init; } = Verdict.Pass;
+
+    /// <summary>The full id of the step that asks.</summary>
+    public string Asker { get; init; } = "asker";
+
+    public FixedScope With(string name, Value value)
+    {
+        _values[name] = value;
+        return this;
+    }
+
+    public FixedScope With(string name, decimal number, string? unit = null, bool inexact = false) =>
+        With(name, new NumberValue(number, unit is null ? null : UnitTable.Required(unit), inexact));
+
+    public FixedScope With(string name, string text) => With(name, new TextValue(text));
+
+    public FixedScope With(string name, bool truth) => With(name, TruthValue.Of(truth));
+
+    public FixedScope Edges(string channel, int count)
+    {
+        _edges[channel] = count;
+        return this;
+    }
+
+    public FixedScope Result(string id, Value? value, Verdict verdict = Verdict.Pass, double took = 1)
+    {
+        _results[id] = new ResultView(value, verdict, TimeSpan.FromSeconds(took));
+        return this;
+    }
+
+    public Value Evaluate(Expression expression)
+    {
+        _expression = expression;
+        return expression.Evaluate(this);
+    }
+
+    Value IExpressionScope.Vehicle(string option) => _values[$"vehicle.{option}"];
+
+    Value IExpressionScope.Order(string fact, string? index) => _values[index is null ? $"order.{fact}" : $"order.{fact}[{index}]"];
+
+    Value IExpressionScope.Argument(string name) => _values[name];
+
+    Value IExpressionScope.Channel(int slot) => _values[NameOf(slot)];
+
+    int IExpressionScope.Edges(int slot) => _edges[NameOf(slot)];
+
+    ResultView? IExpressionScope.Result(int slot) => _results.GetValueOrDefault(_expression!.Results[slot].Resolve(InForce(), Asker));
+
+    private string NameOf(int slot)
+    {
+        var use = _expression!.Channels[slot];
+        return use.Index is null ? use.ToString() : $"{use.Role}.{use.Channel}[{use.Index.Resolve(InForce())}]";
+    }
+
+    private Arguments InForce() => _values.Where(pair => !pair.Key.Contains('.')).Aggregate(Arguments.None, (sum, pair) => sum.With(pair.Key, pair.Value));
+}
