@@ -23,7 +23,7 @@ public static class ObdParameters
         0x1F => In("s"),
         0x21 or 0x31 => In("km"),
         0x42 => In("V"),
-        0x44 => ValueShape.Count,
+        0x1C or 0x44 or 0x51 => ValueShape.Count,
         0x5E => In("L/h"),
         0x63 => In("N·m"),
         _ => null,

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Model.Source;
 using EolSequencer.Model.Texts;
 
 namespace EolSequencer.Model.Plants;
@@ -14,6 +15,9 @@ public sealed record StationFile
 
     /// <summary>The station kind whose sequences it runs.</summary>
     public required string StationKind { get; init; }
+
+    /// <summary>Where its id stands, for what there is to say about the station as a whole.</summary>
+    public required SourcePlace Place { get; init; }
 
     /// <summary>Full path of the data folder; one folder for all stations of a computer.</summary>
     public required string DataFolder { get; init; }
