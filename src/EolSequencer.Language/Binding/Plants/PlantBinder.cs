@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Texts;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Language.Binding.Plants;
+
+/// <summary>Reads <c>plant.yaml</c> for one vehicle type, whose options the route may ask for.</summary>
+internal static class PlantBinder
+{
+    private static readonly MapShape File = new(
+        "a plant", ["plant", "zone", "route"], ["title", "day-starts", "shifts", "decision", "resume-within", "places"]);
+
+    private static readonly MapShape Stop = new("a stop of the route", ["station-kind"], ["when"]);
+    private static readonly Words<Decision> Decisions = new(("simple", Decision.Simple), ("guarded", Decision.Guarded));
+    private static readonly TimeSpan ResumeWithin = TimeSpan.FromMinutes(30);
+
+    /// <summary>The plant; null: already reported.</summary>
+    /// <param name="type">Null where the plant has no vehicle type yet; conditions of the route are then not looked at.</param>
+    public static Plant? Bind(YamlNode root, VehicleType? type, ExpressionBatch batch, Report report)
+    {
+        if (MapReader.Open(root, File, report) is not { } keys || keys.Find("plant") is not { } idNode) return null;
+        if (Ids.OfFile(idNode, "a plant", report) is not { } id) return null;
+        return new Plant
+        {
+            Id = id,
+            Title = keys.Texts("title")?.ToLocalText() ?? LocalText.Plain(id),
+            Zone = Zone(keys) ?? "UTC",
+            DayStarts = TimesOfDay.Read(keys, "day-starts") ?? TimeOnly.MinValue,
+            Shifts = ShiftBinder.Bind(keys.FreeMap("shifts"), report),
+            Decision = keys.Word("decision", Decisions) ?? Decision.Simple,
+            ResumeWithin = keys.Duration("resume-within", TimeSpan.Zero, TimeSpan.FromDays(7)) ?? ResumeWithin,
+            Route = Route(keys, type, batch),
+            Places = Places(keys.FreeMap("places"), report),
+        };
+    }
+
+    private static string? Zone(MapReader keys)
+    {
+        if (keys.Text("zone") is not { } text) return null;
+        if (TimeZoneInfo.TryFindSystemTimeZoneById(text.Text, out var zone) && zone.HasIanaId) return text.Text;
+
+        var near = Nearest.Of(text.Text, TimeZoneInfo.GetSystemTimeZones().Where(known => known.HasIanaId).Select(known => known.Id));
+        keys.Report.Add(PlantCodes.UnknownZone, text.Place, $"{Shown.Quoted(text.Text)} is no time zone that this computer knows", near is null ? null : $"did you mean '{near}'?");
+        return null;
+    }
+
+    private static ImmutableArray<RouteStop> Route(MapReader keys, VehicleType? type, ExpressionBatch batch)
+    {
+        var names = new ExpressionNames { Vehicle = type };
+        var stops = ImmutableArray.CreateBuilder<RouteStop>();
+        foreach (var item in keys.List("route"))
+        {
+            var inner = item is YamlMap ? MapReader.Open(item, Stop, keys.Report) : null;
+            var node = item is YamlMap ? inner?.Find("station-kind") : item;
+            if (node is null || Ids.OfFile(node, "a station kind", keys.Report) is not { } kind) continue;
+            if (stops.Any(stop => stop.StationKind == kind)) keys.Report.Add(PlantCodes.StopTwice, node.Place, $"'{kind}' stands in the route already");
+            else stops.Add(new RouteStop(kind, inner is null || type is null ? null : Conditions.Add(inner, "when", names, batch)));
+        }
+
+        return stops.ToImmutable();
+    }
+
+    private static ImmutableArray<PlantPlace> Places(YamlMap? map, Report report)
+    {
+        var places = ImmutableArray.CreateBuilder<PlantPlace>();
+        foreach (var (key, value) in map?.Entries ?? [])
+        {
+            var name = Ids.Name(key, "a place", report);
+            if (value.AsTexts($"the place '{key.Text}'", report) is { } text && name is not null) places.Add(new PlantPlace(name, text.ToLocalText()));
+        }
+
+        return places.ToImmutable();
+    }
+}

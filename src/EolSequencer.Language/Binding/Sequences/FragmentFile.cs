@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Source;
+using EolSequencer.Model.Texts;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Language.Binding.Sequences;
+
+/// <summary>A fragment's file before its steps are bound.</summary>
+internal sealed record FragmentFile(MapReader Keys, ImmutableArray<BoundParameter> Parameters, ImmutableArray<Words> Words, LocalText? Title)
+{
+    private static readonly MapShape Shape = new("a fragment", ["fragment", "steps"], ["title", "devices", "parameters", "words", "defaults"]);
+
+    /// <summary>The head of the file; null: already reported.</summary>
+    public static FragmentFile? Open(YamlNode root, Report report)
+    {
+        if (MapReader.Open(root, Shape, report) is not { } keys) return null;
+        if (keys.Find("fragment") is { } id) Ids.OfFile(id, "a fragment", report);
+        var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), report);
+        return new FragmentFile(keys, parameters, WordsBinder.Bind(keys.FreeMap("words"), report), keys.Texts("title")?.ToLocalText());
+    }
+
+    /// <summary>The place in front of its first step.</summary>
+    /// <param name="around">The place around it; only defaults, cautions and depth go on inside.</param>
+    public Scope Inside(Scope around)
+    {
+        var names = ArgumentNames.None(around.Context.Vehicle.Type);
+        foreach (var parameter in Parameters) names = names.With(parameter.Name.Text, parameter.Shape);
+        var own = Devices.Select(device => device.Role).ToHashSet(StringComparer.Ordinal);
+        var roles = around.Context.Roles.RemoveRange(around.Context.Roles.Keys.Where(role => !own.Contains(role)));
+        return DefaultsBinder.Inside(Keys, around with { Arguments = names, Roles = roles });
+    }
+
+    /// <summary>The roles it uses, each with the id of its kind.</summary>
+    public IEnumerable<(string Role, YamlScalar Kind)> Devices => (Keys.FreeMap("devices")?.Entries ?? [])
+        .Select(entry => (entry.Key.Text, entry.Value.AsText($"the kind of '{entry.Key.Text}'", Keys.Report)!))
+        .Where(device => device.Item2 is not null);
+
+    /// <summary>Every role of the fragment is one of the sequence, of the same kind.</summary>
+    /// <param name="used">Where the fragment is used.</param>
+    public void CheckDevices(BindingContext context, SourcePlace used)
+    {
+        foreach (var (role, wanted) in Devices)
+        {
+            if (!context.Roles.TryGetValue(role, out var found))
+            {
+                context.Report.Add(SequenceCodes.RoleMissing, used, $"the fragment needs a device '{role}' of kind '{wanted.Text}', the sequence has none");
+            }
+            else if (found.Id != wanted.Text)
+            {
+                context.Report.Add(SequenceCodes.RoleMissing, used, $"the fragment needs '{role}' to be a {wanted.Text}, in the sequence it is a {found.Id}");
+            }
+        }
+    }
+}

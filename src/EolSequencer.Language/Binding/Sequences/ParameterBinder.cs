@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Language.Binding.Sequences;
+
+/// <summary>Reads the parameters of a sequence or fragment.</summary>
+internal static class ParameterBinder
+{
+    private static readonly MapShape Shape = new("a parameter", [], [.. Shapes.Keys, "default", "window"]);
+
+    public static ImmutableArray<BoundParameter> Bind(YamlMap? map, Report report)
+    {
+        var parameters = ImmutableArray.CreateBuilder<BoundParameter>();
+        foreach (var (key, value) in map?.Entries ?? [])
+        {
+            var name = Ids.FirstName(key, "a parameter", report);
+            if (MapReader.Open(value, Shape, report) is not { } keys || Shapes.Read(keys) is not { } shape || name is null) continue;
+            var window = keys.Find("window") is { } node ? ParameterWindow.Read(node, shape, report) : null;
+            var given = keys.Find("default") is { } written ? WrittenValue.Read(written, "'default'", shape, report) : null;
+            if (given is not null && window is not null) window.Check(given, keys.Find("default")!, $"the default of '{name}'", report);
+            parameters.Add(new BoundParameter(key, shape, keys.Has("default"), given, window));
+        }
+
+        return parameters.ToImmutable();
+    }
+}

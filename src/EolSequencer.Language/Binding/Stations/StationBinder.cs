@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Texts;
+
+namespace EolSequencer.Language.Binding.Stations;
+
+/// <summary>Reads a station file. Which adapters there are, and what their settings mean, is not known here.</summary>
+internal static class StationBinder
+{
+    private static readonly MapShape File = new("a station", ["station", "station-kind", "data", "devices"], ["title", "scanner"]);
+    private static readonly MapShape InstrumentShape = new("an instrument", ["id"], ["calibration-due"]);
+
+    /// <summary>The station; null: already reported.</summary>
+    public static StationFile? Bind(PlantFile file, PlantFolder folder)
+    {
+        var report = folder.Report;
+        if (file.Root is not { } root || MapReader.Open(root, File, report) is not { } keys) return null;
+        var id = keys.Find("station") is { } idNode ? Ids.OfFile(idNode, "a station", report) : null;
+        var kind = keys.Find("station-kind") is { } kindNode ? Ids.OfFile(kindNode, "'station-kind'", report) : null;
+        var data = DataFolder(keys, file, folder);
+        var scanner = keys.FreeMap("scanner") is { } map ? Adapter(map, "the scanner", report) : null;
+        var devices = Devices(keys.FreeMap("devices"), report);
+        return id is null || kind is null || data is null ? null : new StationFile
+        {
+            Id = id,
+            Title = keys.Texts("title")?.ToLocalText() ?? LocalText.Plain(id),
+            StationKind = kind,
+            Place = keys.Find("station")!.Place,
+            DataFolder = data,
+            Scanner = scanner,
+            Devices = devices,
+        };
+    }
+
+    private static string? DataFolder(MapReader keys, PlantFile file, PlantFolder folder)
+    {
+        if (keys.Text("data") is not { } text) return null;
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(text.Text, Path.GetDirectoryName(file.Path)!));
+        if (full != folder.Root && !full.StartsWith(folder.Root + Path.DirectorySeparatorChar, StringComparison.Ordinal)) return full;
+        keys.Report.Add(StationCodes.DataInPlant, text.Place, $"{Shown.Quoted(text.Text)} lies inside the plant's folder");
+        return null;
+    }
+
+    private static ImmutableArray<RoleBinding> Devices(YamlMap? map, Report report)
+    {
+        var roles = ImmutableArray.CreateBuilder<RoleBinding>();
+        foreach (var (key, value) in map?.Entries ?? [])
+        {
+            var role = Ids.FirstName(key, "a device", report);
+            if (value.AsMap($"the device '{key.Text}'", report) is not { } own || Adapter(own, $"the device '{key.Text}'", report) is not { } adapter) continue;
+            var instrument = own.Find("instrument") is { } entry ? Instrument(entry.Value, report) : null;
+            if (own.Find("wired-to") is { Value: YamlScalar to } && map!.Find(to.Text) is null)
+            {
+                report.Add(StationCodes.WiredToUnknown, to.Place, $"the station has no device {Shown.Quoted(to.Text)}");
+            }
+
+            if (role is not null) roles.Add(new RoleBinding(role, adapter, instrument));
+        }
+
+        return roles.ToImmutable();
+    }
+
+    private static AdapterBinding? Adapter(YamlMap map, string what, Report report)
+    {
+        if (map.Find("adapter") is { } entry)
+        {
+            return entry.Value.AsText("'adapter'", report) is { } name ? new AdapterBinding(name.Text, name.Place, SettingReading.Read(map, "adapter", "instrument")) : null;
+        }
+
+        report.Add(StationCodes.NoAdapter, map.Entries is [var first, ..] ? first.Key.Place : map.Place, $"{what} names no adapter");
+        return null;
+    }
+
+    private static Instrument? Instrument(YamlNode node, Report report)
+    {
+        if (MapReader.Open(node, InstrumentShape, report) is not { } keys) return null;
+        DateOnly? due = null;
+        if (keys.Text("calibration-due") is { } text)
+        {
+            if (DateOnly.TryParseExact(text.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)) due = date;
+            else report.Add(StationCodes.BadDate, text.Place, $"{Shown.Quoted(text.Text)} is no date");
+        }
+
+        return keys.Text("id") is { } id ? new Instrument(id.Text, due) : null;
+    }
+}

@@ -1,0 +1,27 @@
+using EolSequencer.Language.Diagnostics;
+
+namespace EolSequencer.Language.Binding.Stations;
+
+/// <summary>What is wrong with a station file, or between it and a sequence.</summary>
+public static class StationCodes
+{
+    public static readonly DiagnosticCode NoAdapter = Error("STA001",
+        "A device without an adapter", "add  adapter: NAME");
+
+    public static readonly DiagnosticCode BadDate = Error("STA002",
+        "Not a date", "write year, month and day:  2027-03-31");
+
+    public static readonly DiagnosticCode DataInPlant = Error("STA003",
+        "The data folder lies inside the plant's folder", "keep records outside of what is edited and versioned");
+
+    public static readonly DiagnosticCode WiredToUnknown = Error("STA004",
+        "An instrument is wired to a device that the station does not have", "name another device of this station");
+
+    public static readonly DiagnosticCode RoleUnbound = Error("STA005",
+        "The station has no adapter for a device of the sequence", "add the device to  devices  of the station");
+
+    public static readonly DiagnosticCode OtherKind = Error("STA006",
+        "The sequence belongs to another station kind", "run it at a station of its kind");
+
+    private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
+}

@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Language.Binding.Vehicles;
+
+/// <summary>A vehicle type with what only its sequences need: the limits before they have a unit.</summary>
+internal sealed record BoundVehicleType(VehicleType Type, ImmutableDictionary<string, LimitDefinition> Limits);

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+
+namespace EolSequencer.Language.Binding.Vehicles;
+
+/// <summary>Reads the table of limits. What each judges, and so its unit, is known where a step names it.</summary>
+internal static class LimitBinder
+{
+    private static readonly MapShape Row = new("a row of a limit", ["is"], ["when"]);
+
+    public static ImmutableDictionary<string, LimitDefinition> Bind(YamlMap? map, VehicleParts parts)
+    {
+        var limits = ImmutableDictionary.CreateBuilder<string, LimitDefinition>(StringComparer.Ordinal);
+        foreach (var (key, value) in map?.Entries ?? [])
+        {
+            if (Ids.Name(key, "a limit", parts.Report) is { } name && Limit(name, value, parts) is { } limit) limits[name] = limit;
+        }
+
+        return limits.ToImmutable();
+    }
+
+    private static LimitDefinition? Limit(string name, YamlNode node, VehicleParts parts) => node switch
+    {
+        YamlList list => Rows(name, list, parts),
+        YamlMap map => ByIndex(name, map, parts.Report),
+        _ => node.AsText($"the limit '{name}'", parts.Report) is { } text ? new LimitDefinition.Single(name, text) : null,
+    };
+
+    private static LimitDefinition.Rows? Rows(string name, YamlList list, VehicleParts parts)
+    {
+        var rows = ImmutableArray.CreateBuilder<LimitDefinition.Row>(list.Items.Count);
+        foreach (var item in list.Items)
+        {
+            if (MapReader.Open(item, Row, parts.Report) is not { } keys) continue;
+            var when = Conditions.Add(keys, "when", parts.Names, parts.Batch);
+            if (keys.Text("is") is { } text) rows.Add(new LimitDefinition.Row(when, text));
+        }
+
+        if (list.Items.Count == 0) parts.Report.Add(LimitCodes.NoRows, list.Place, $"the limit '{name}' has no rows");
+        return rows.Count == 0 ? null : new LimitDefinition.Rows(name, rows.ToImmutable());
+    }
+
+    private static LimitDefinition.ByIndex? ByIndex(string name, YamlMap map, Report report)
+    {
+        var windows = ImmutableArray.CreateBuilder<(string, YamlNode)>(map.Entries.Count);
+        foreach (var (key, value) in map.Entries)
+        {
+            if (Ids.IndexValue(key, "an index", report) is { } index && value.AsText($"the window of '{key.Text}'", report) is { } text) windows.Add((index, text));
+        }
+
+        return windows.Count == 0 ? null : new LimitDefinition.ByIndex(name, windows.ToImmutable());
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Values;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Syntax;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Devices;
+using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Texts;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Language.Binding.Vehicles;
+
+/// <summary>Reads a vehicle-type file. Its conditions are taken up into the batch and compiled with everything else.</summary>
+internal static class VehicleTypeBinder
+{
+    private static readonly MapShape File = new(
+        "a vehicle type", ["vehicle-type", "options", "ecus"], ["title", "vin", "impossible", "order", "limits", "channels", "actions"]);
+
+    private static readonly MapShape VinShape = new("the rule for identification numbers", ["check-digit"], []);
+
+    private static readonly Words<CheckDigitRule> CheckDigits = new(
+        ("require", CheckDigitRule.Require), ("warn", CheckDigitRule.Warn), ("off", CheckDigitRule.Off));
+
+    /// <summary>The vehicle type; null: already reported. A part with a fault is left out, so that others are still checked.</summary>
+    public static BoundVehicleType? Bind(YamlNode root, ExpressionBatch batch, Report report)
+    {
+        if (MapReader.Open(root, File, report) is not { } keys || keys.Find("vehicle-type") is not { } idNode) return null;
+        if (Ids.OfFile(idNode, "a vehicle type", report) is not { } id) return null;
+
+        var unitMap = keys.FreeMap("ecus");
+        var facts = FactBinder.Bind(keys.FreeMap("order"), ControlUnitBinder.NamesOf(unitMap), report);
+        var options = new VehicleType
+        {
+            Id = id,
+            Title = keys.Texts("title")?.ToLocalText() ?? LocalText.Plain(id),
+            CheckDigit = keys.Open("vin", VinShape)?.Word("check-digit", CheckDigits) ?? CheckDigitRule.Require,
+            Options = OptionBinder.Bind(keys.FreeMap("options"), report),
+            ControlUnits = [],
+            Bus = new DeviceKind(DeviceKind.VehicleBus, false, NoChannels, NoActions),
+        };
+        var optionNames = new ExpressionNames { Vehicle = options };
+        var names = new ExpressionNames { Vehicle = options with { OrderFacts = facts } };
+        var parts = new VehicleParts(report, batch, names, ControlUnitBinder.Bind(unitMap, names, batch, report));
+        var type = options with
+        {
+            Impossible = Impossible(keys, optionNames, batch),
+            OrderFacts = FactBinder.WithUnits(facts, parts.Units),
+            ControlUnits = parts.Units,
+            Bus = options.Bus with
+            {
+                Channels = new ChannelBinder(parts).Bind(keys.FreeMap("channels")),
+                Actions = new VehicleActionBinder(parts).Bind(keys.FreeMap("actions")),
+            },
+        };
+        return new BoundVehicleType(type, LimitBinder.Bind(keys.FreeMap("limits"), parts));
+    }
+
+    private static ImmutableSortedDictionary<string, ChannelDescription> NoChannels { get; } =
+        ImmutableSortedDictionary.Create<string, ChannelDescription>(StringComparer.Ordinal);
+
+    private static ImmutableSortedDictionary<string, ActionDescription> NoActions { get; } =
+        ImmutableSortedDictionary.Create<string, ActionDescription>(StringComparer.Ordinal);
+
+    private static ImmutableArray<Expression> Impossible(MapReader keys, ExpressionNames names, ExpressionBatch batch) =>
+    [
+        .. keys.List("impossible")
+            .Select(item => item.AsText("an impossible combination", keys.Report))
+            .OfType<YamlScalar>()
+            .Select(text => batch.Add(text, 0, text.Text.Length, names, Wanted.Truth)),
+    ];
+}

@@ -1,0 +1,57 @@
+using EolSequencer.Language.Binding.Orders;
+using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Source;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Language.Loading;
+
+/// <summary>Loads orders, as YAML or JSON, each against its vehicle type.</summary>
+public static class OrderLoader
+{
+    /// <summary>Loads the order in a file. Trouble is a diagnostic, never an exception.</summary>
+    /// <param name="path">The order's file, as the user typed it; its plant is the one above it.</param>
+    /// <param name="cache">Where compiled expressions are kept.</param>
+    public static OrderResult Load(string path, ExpressionCache cache)
+    {
+        var report = new Report();
+        var order = PlantFiles.Open(path, FileKind.Order, report) is { } found ? Bind(found.File, found.Folder, cache) : null;
+        return new OrderResult(report.HasErrors ? null : order, report.InOrder);
+    }
+
+    /// <summary>Loads the one order of a plant for a vehicle.</summary>
+    /// <param name="path">A file or folder of the plant.</param>
+    /// <param name="vin">The vehicle's identification number as it was scanned or typed.</param>
+    public static OrderResult LoadFor(string path, string vin, ExpressionCache cache)
+    {
+        var report = new Report();
+        var order = PlantFolder.Find(path, report) is { } folder && FileFor(vin, folder) is { } file ? Bind(file, folder, cache) : null;
+        return new OrderResult(report.HasErrors ? null : order, report.InOrder);
+    }
+
+    /// <summary>The order of a file; null: already reported.</summary>
+    internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache)
+    {
+        if (file.Root is not { } root || OrderBinder.TypeOf(root, folder.Report) is not { } id) return null;
+        if (folder.Find(FileKind.VehicleType, id.Text, id.Place)?.Root is not { } typeRoot) return null;
+
+        var batch = new ExpressionBatch(folder.Report, cache);
+        var type = VehicleTypeBinder.Bind(typeRoot, batch, folder.Report);
+        return type is not null && batch.Compile() ? new OrderBinder(type.Type, folder.Report).Bind(root) : null;
+    }
+
+    private static PlantFile? FileFor(string vin, PlantFolder folder)
+    {
+        var found = folder.Of(FileKind.Order).Where(file => VinOf(file) == vin).ToList();
+        if (found is [var only]) return only;
+
+        if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
+        else folder.Report.Add(OrderCodes.SeveralOrders, found[1].IdPlace, $"'{found[0].Id}' and '{found[1].Id}' are both for {vin}");
+        return null;
+    }
+
+    private static string? VinOf(PlantFile file) => (file.Root as YamlMap)?.Find("vin")?.Value is YamlScalar vin ? vin.Text : null;
+}

@@ -1,0 +1,88 @@
+using EolSequencer.Language.Binding.Devices;
+using EolSequencer.Language.Binding.Plants;
+using EolSequencer.Language.Binding.Reach;
+using EolSequencer.Language.Binding.Stations;
+using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Source;
+using EolSequencer.Model.Vehicles;
+
+namespace EolSequencer.Language.Loading;
+
+/// <summary>Checks some files of one plant, each by its kind.</summary>
+internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
+{
+    private readonly HashSet<PlantFile> _files = [];
+    private readonly HashSet<PlantFile> _seen = [];
+    private bool _isWhole;
+
+    private Report Report => folder.Report;
+
+    /// <summary>How many files are checked.</summary>
+    public int Count => _files.Count;
+
+    public void AddFile(string path)
+    {
+        if (folder.At(path) is { } file) _files.Add(file);
+        else if (SourceFiles.TryRead(path, Report) is { } text) Report.Add(PlantCodes.UnknownKind, SourceText.WholeFile(text.Path), "this is no file of a plant");
+    }
+
+    public void AddFolder(string path)
+    {
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        _isWhole |= full == folder.Root;
+        foreach (var file in folder.Files.Where(file => file.Path.StartsWith(full + Path.DirectorySeparatorChar, StringComparison.Ordinal))) _files.Add(file);
+    }
+
+    /// <summary>Checks everything that was added, sequences first: what they use need not be looked at again.</summary>
+    public void Run()
+    {
+        if (_isWhole) folder.ReportDuplicates();
+        foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
+        {
+            foreach (var used in SequenceLoad.Run(file, folder, cache)?.Files ?? []) _seen.Add(used);
+        }
+
+        foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && !_seen.Contains(file))) Check(file);
+    }
+
+    private void Check(PlantFile file)
+    {
+        if (file.Root is not { } root) return;
+        switch (file.Kind)
+        {
+            case FileKind.VehicleType: Type(file); break;
+            case FileKind.DeviceKind: DeviceKindBinder.Bind(root, Report); break;
+            case FileKind.Station: StationBinder.Bind(file, folder); break;
+            case FileKind.Order: OrderLoader.Bind(file, folder, cache); break;
+            case FileKind.Fragment: FragmentCheck.Run(file, folder, cache); break;
+            case FileKind.Plant: Plant(file); break;
+            default: PlantFiles.ReportUnknownKind(file, root, Report); break;
+        }
+    }
+
+    private void Type(PlantFile file)
+    {
+        var batch = new ExpressionBatch(Report, cache);
+        if (VehicleTypeBinder.Bind(file.Root!, batch, Report) is not { } bound || !batch.Compile()) return;
+        if (ReachChecks.Vehicles(bound.Type, bound.Limits, [], file.IdPlace, Report) is { } vehicles) VehicleChecks.Run(bound.Type, vehicles, Report);
+    }
+
+    // The route asks for options, so it is checked for each type that can come along it.
+    private void Plant(PlantFile file)
+    {
+        var types = folder.Of(FileKind.VehicleType).ToList();
+        if (types.Count == 0) Plant(file, null);
+        foreach (var type in types) Plant(file, type);
+    }
+
+    private void Plant(PlantFile file, PlantFile? typeFile)
+    {
+        var batch = new ExpressionBatch(Report, cache);
+        VehicleType? type = typeFile?.Root is { } root ? VehicleTypeBinder.Bind(root, batch, Report)?.Type : null;
+        PlantBinder.Bind(file.Root!, type, batch, Report);
+        batch.Compile();
+    }
+}

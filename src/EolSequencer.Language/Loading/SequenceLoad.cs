@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Devices;
+using EolSequencer.Language.Binding.Plants;
+using EolSequencer.Language.Binding.Reach;
+using EolSequencer.Language.Binding.Sequences;
+using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Devices;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Sequences;
+
+namespace EolSequencer.Language.Loading;
+
+/// <summary>One load of one sequence: the passes in their order.</summary>
+internal sealed class SequenceLoad
+{
+    private readonly PlantFolder _folder;
+    private readonly Report _report;
+    private readonly ExpressionBatch _batch;
+    private readonly List<PlantFile> _files = [];
+    private readonly PlaceBook _places = new();
+
+    private SequenceLoad(PlantFolder folder, ExpressionCache cache)
+    {
+        _folder = folder;
+        _report = folder.Report;
+        _batch = new ExpressionBatch(_report, cache);
+    }
+
+    /// <summary>What a load made.</summary>
+    /// <param name="Files">Every file it read, the sequence's own first.</param>
+    internal sealed record Loaded(CheckedSequence Sequence, Plant Plant, IReadOnlyList<PlantFile> Files);
+
+    /// <summary>The sequence; null: already reported. With errors in the report it must not be used.</summary>
+    public static Loaded? Run(PlantFile file, PlantFolder folder, ExpressionCache cache) => new SequenceLoad(folder, cache).Run(file);
+
+    private Loaded? Run(PlantFile file)
+    {
+        if (Read(file) is not { } root || SequenceHead.Read(root, _report) is not { } head) return null;
+        if (Context(head) is not { } context || SequenceBinder.Bind(head, context) is not { } bound) return null;
+
+        // An author hears of faults in expressions also when there are others, but what builds on them waits.
+        if (!_batch.Compile() || _report.HasErrors) return null;
+        ReachChecks.Run(bound, head.VehicleType.Place, context.Vehicle.Limits, _places, _report);
+        var sequence = bound with { CompiledHash = _batch.Hash, Sources = [.. _files.Select(used => used.Copy).OfType<SourceCopy>()] };
+        return new Loaded(sequence, context.Plant, _files);
+    }
+
+    private BindingContext? Context(SequenceHead head)
+    {
+        var plantFile = _folder.PlantFile;
+        var typeFile = _folder.Find(FileKind.VehicleType, head.VehicleType.Text, head.VehicleType.Place);
+        var vehicle = typeFile is not null && Read(typeFile) is { } typeRoot ? VehicleTypeBinder.Bind(typeRoot, _batch, _report) : null;
+        var plant = plantFile is not null && Read(plantFile) is { } plantRoot ? PlantBinder.Bind(plantRoot, vehicle?.Type, _batch, _report) : null;
+        if (vehicle is null || plant is null) return null;
+
+        var roles = ImmutableSortedDictionary.CreateBuilder<string, DeviceKind>(StringComparer.Ordinal);
+        foreach (var (role, kind) in head.Devices)
+        {
+            if (Kind(kind, vehicle) is { } found) roles[role] = found;
+        }
+
+        return new BindingContext(_folder, plant, vehicle, roles.ToImmutable(), _batch, _report, _places, _files);
+    }
+
+    private DeviceKind? Kind(YamlScalar id, BoundVehicleType vehicle)
+    {
+        if (id.Text == DeviceKind.VehicleBus) return vehicle.Type.Bus;
+        return _folder.Find(FileKind.DeviceKind, id.Text, id.Place) is { } file && Read(file) is { } root ? DeviceKindBinder.Bind(root, _report) : null;
+    }
+
+    private YamlNode? Read(PlantFile file)
+    {
+        if (!_files.Contains(file)) _files.Add(file);
+        return file.Root;
+    }
+}
