@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Judging;
+
+namespace EolSequencer.Records.Chain;
+
+/// <summary>An entry of the ledger: the chain over everything in a data folder. Numbered from 1 without a gap.</summary>
+internal abstract record LedgerEntry(long N)
+{
+    /// <summary>A run began.</summary>
+    /// <param name="First">Link of its first event, hex, lower case.</param>
+    public sealed record RunBegun(long N, string Run, string First) : LedgerEntry(N);
+
+    /// <summary>A run ended; sealed.</summary>
+    /// <param name="Last">Link of its last event, hex, lower case.</param>
+    public sealed record RunEnded(long N, string Run, string Last, int Events, Verdict Verdict) : LedgerEntry(N);
+
+    /// <summary>An act of administration; sealed.</summary>
+    /// <param name="What">Which, as a word: <c>schema</c>, <c>key-made</c>.</param>
+    /// <param name="About">What it is about, by name.</param>
+    public sealed record Act(long N, string What, DateTimeOffset Wall, ImmutableSortedDictionary<string, string> About) : LedgerEntry(N);
+
+    /// <summary>Whether a seal stands beside it.</summary>
+    public bool IsSealed => this is not RunBegun;
+}

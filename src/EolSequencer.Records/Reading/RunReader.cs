@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using Dapper;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Records.Canonical;
+using EolSequencer.Records.Sqlite;
+
+namespace EolSequencer.Records.Reading;
+
+/// <summary>
+/// Reads runs and vehicles, also while stations write. Every call is short: it copies what it finds and lets the record go,
+/// so that the write-ahead log can shrink. From any thread.
+/// </summary>
+/// <remarks>Trouble with the record itself is a <see cref="RecordFault"/>.</remarks>
+public sealed class RunReader
+{
+    private readonly RecordFiles _files;
+    private readonly RecordOptions _options;
+
+    internal RunReader(RecordFiles files, RecordOptions options) => (_files, _options) = (files, options);
+
+    /// <summary>Runs, newest first.</summary>
+    public ImmutableArray<RunSummary> List(RunFilter filter) => Read(connection =>
+    {
+        var rows = connection.Connection.Query<RunColumns>(
+            $"""
+            SELECT {RunColumns.All} FROM run
+            WHERE (@Mode IS NULL OR mode = @Mode) AND (@Vin IS NULL OR vin = @Vin) AND (@Station IS NULL OR station = @Station)
+              AND (@StationKind IS NULL OR station_kind = @StationKind) AND (@Sequence IS NULL OR sequence = @Sequence)
+              AND (@Verdict IS NULL OR verdict = @Verdict) AND (@From IS NULL OR begun_utc >= @From) AND (@Until IS NULL OR begun_utc < @Until)
+              AND (NOT @OnlyUnfinished OR ended_utc IS NULL) AND (@Before IS NULL OR id < (SELECT id FROM run WHERE run = @Before))
+            ORDER BY id DESC LIMIT @Most
+            """,
+            new
+            {
+                Mode = filter.Mode is { } mode ? RunBegunForm.WordOf(mode) : null,
+                filter.Vin,
+                filter.Station,
+                filter.StationKind,
+                filter.Sequence,
+                Verdict = filter.Verdict?.Word(),
+                From = filter.From is { } from ? UtcText.Of(from) : null,
+                Until = filter.Until is { } until ? UtcText.Of(until) : null,
+                filter.OnlyUnfinished,
+                filter.Before,
+                filter.Most,
+            });
+        return rows.Select(row => row.ToSummary()).ToImmutableArray();
+    });
+
+    /// <summary>One run on one line; null when there is none with this id.</summary>
+    public RunSummary? Find(string run) => Read(connection => Row(connection, run)?.ToSummary());
+
+    /// <summary>One run in full; null when there is none with this id.</summary>
+    public RunRecord? Load(string run) => Read(connection =>
+    {
+        using var moment = connection.Connection.BeginTransaction(deferred: true);
+        return Row(connection, run) is { } row ? new RunRecord(row.ToSummary(), RunEvents.Read(connection, row.Id)) : null;
+    });
+
+    /// <summary>The step results of a run in the order they were found, every attempt; empty when there is no such run.</summary>
+    public ImmutableArray<StepSummary> Steps(string run) => Read(connection => connection.Connection
+        .Query<StepColumns>(
+            $"""
+            SELECT {StepColumns.All} FROM step
+            WHERE id BETWEEN (SELECT id << 20 FROM run WHERE run = @run) AND (SELECT (id << 20) + 1048575 FROM run WHERE run = @run)
+            ORDER BY id
+            """,
+            new { run })
+        .Select(row => row.ToSummary())
+        .ToImmutableArray());
+
+    /// <summary>What is known of a vehicle; without any run when it was never tested.</summary>
+    /// <param name="vin">Identification number, exactly.</param>
+    /// <param name="mode">Runs that count, or rehearsals.</param>
+    public VehicleRollUp Vehicle(string vin, RunMode mode = RunMode.Production) => Read(connection => new VehicleRollUp(vin, connection.Connection
+        .Query<RunColumns>(
+            $"""
+            SELECT {RunColumns.All} FROM run
+            WHERE id IN (SELECT max(id) FROM run WHERE vin = @vin AND mode = @mode AND partial = 0 GROUP BY station_kind)
+            ORDER BY id
+            """,
+            new { vin, mode = RunBegunForm.WordOf(mode) })
+        .Select(row => row.ToSummary())
+        .ToImmutableArray()));
+
+    private static RunColumns? Row(RecordConnection connection, string run) => connection.Connection
+        .QuerySingleOrDefault<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE run = @run", new { run });
+
+    private T Read<T>(Func<RecordConnection, T> read) => RecordFault.Guard(_files, () =>
+    {
+        using var connection = RecordConnection.ForReading(_files.Database, _options);
+        return read(connection);
+    });
+}

@@ -1,0 +1,37 @@
+using EolSequencer.Records.Sqlite;
+using Microsoft.Data.Sqlite;
+using SQLitePCL;
+
+namespace EolSequencer.Records;
+
+/// <summary>Where things stand in a data folder, and how trouble with them is named.</summary>
+/// <param name="Folder">Full path of the folder.</param>
+internal sealed record RecordFiles(string Folder)
+{
+    public string Database => Path.Combine(Folder, "record.db");
+
+    /// <summary>The write-ahead log beside the database.</summary>
+    public string Log => Database + "-wal";
+
+    /// <summary>The private half of the station key.</summary>
+    public string Key => Path.Combine(Folder, "station-key.pem");
+
+    /// <summary>Holds a lock file for each station in use.</summary>
+    public string Stations => Path.Combine(Folder, "stations");
+
+    public FolderResult<T>.Refused Refuse<T>(SqliteException fault) => new(TroubleOf(fault), RecordTrouble.Describe(fault, Database));
+
+    public FolderResult<T>.Refused? RefuseState<T>(SchemaState state) => state switch
+    {
+        SchemaState.Foreign => new(FolderTrouble.Foreign, $"{Database} is a database of something else; name another folder"),
+        SchemaState.Newer => new(FolderTrouble.Newer, $"{Database} was made by a later version of this program; use that one"),
+        _ => null,
+    };
+
+    private static FolderTrouble TroubleOf(SqliteException fault) => fault.SqliteErrorCode switch
+    {
+        raw.SQLITE_BUSY or raw.SQLITE_LOCKED => FolderTrouble.Busy,
+        raw.SQLITE_CORRUPT or raw.SQLITE_NOTADB => FolderTrouble.Damaged,
+        _ => FolderTrouble.NotWritable,
+    };
+}

@@ -1,0 +1,72 @@
+using EolSequencer.Records.Chain;
+using EolSequencer.Records.Reading;
+using EolSequencer.Records.Sqlite;
+using EolSequencer.Records.Verify;
+using Microsoft.Data.Sqlite;
+
+namespace EolSequencer.Records;
+
+/// <summary>The record of a data folder, to be read; works while stations write to it.</summary>
+public sealed class RecordFolder
+{
+    private readonly RecordFiles _files;
+    private readonly RecordOptions _options;
+
+    internal RecordFolder(RecordFiles files, RecordOptions options)
+    {
+        (_files, _options) = (files, options);
+        Runs = new RunReader(files, options);
+    }
+
+    /// <summary>Full path.</summary>
+    public string Path => _files.Folder;
+
+    /// <summary>Runs and vehicles.</summary>
+    public RunReader Runs { get; }
+
+    /// <summary>Opens the record of a folder; makes and changes nothing.</summary>
+    public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);
+
+    internal static FolderResult<RecordFolder> Open(string path, RecordOptions options)
+    {
+        var files = new RecordFiles(System.IO.Path.GetFullPath(path));
+        if (File.Exists(files.Folder)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotAFolder, $"{files.Folder} is a file; a data folder is wanted");
+        if (!File.Exists(files.Database)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotThere, $"there is no record in {files.Folder}; a run makes one");
+        try
+        {
+            using var connection = RecordConnection.ForReading(files.Database, options);
+            var state = RecordSchema.StateOf(connection.Connection);
+            if (files.RefuseState<RecordFolder>(state) is { } refused) return refused;
+            return state is SchemaState.Current
+                ? new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options))
+                : new FolderResult<RecordFolder>.Refused(FolderTrouble.Older, $"{files.Database} was made by an earlier version; the next run brings it up to date");
+        }
+        catch (SqliteException fault)
+        {
+            return files.Refuse<RecordFolder>(fault);
+        }
+    }
+
+    /// <summary>Where the ledger stands.</summary>
+    public LedgerHead Head() => Read(LedgerReader.Head);
+
+    /// <summary>Walks everything: ledger, seals, chains, sources, series and the tables made from the events.</summary>
+    public VerifyReport Verify() => Read(connection => new RecordVerifier(connection).VerifyAll());
+
+    /// <summary>Walks what a crash can have touched: the last entries of the ledger and the runs that have not ended.</summary>
+    public VerifyReport VerifyTail() => Read(connection => new RecordVerifier(connection).VerifyTail());
+
+    /// <summary>Copies the record as it is at this moment into a file that must not be there yet, and checks the copy.</summary>
+    public BackupResult BackUp(string file) => Backup.Make(_files, _options, file);
+
+    /// <summary>How much room the record takes and has.</summary>
+    public FolderState State() => FolderState.Of(_files, _options);
+
+    private RecordConnection Connect() => RecordConnection.ForReading(_files.Database, _options);
+
+    private T Read<T>(Func<RecordConnection, T> read) => RecordFault.Guard(_files, () =>
+    {
+        using var connection = Connect();
+        return read(connection);
+    });
+}

@@ -1,0 +1,45 @@
+using System.Globalization;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Values;
+
+namespace EolSequencer.Records.Writing;
+
+/// <summary>
+/// A step result as the table <c>step</c> holds it. The value is that of the first criterion: as number where it is one, to
+/// be sorted and compared, and as the exact text.
+/// </summary>
+internal readonly record struct StepRow(
+    string Step,
+    int Attempt,
+    Verdict Measured,
+    Verdict Counted,
+    MissingCause? Cause,
+    double? Value,
+    string? ValueText,
+    string? Unit,
+    double? Low,
+    double? High,
+    long Took)
+{
+    public static StepRow Of(Judged judged)
+    {
+        var first = judged.Criteria.IsDefaultOrEmpty ? null : judged.Criteria[0];
+        return new StepRow(
+            judged.Step,
+            judged.Attempt,
+            judged.Measured,
+            judged.Counted,
+            judged.Cause,
+            NumberOf(first?.Value),
+            first?.Value,
+            first?.Unit,
+            NumberOf(first?.Low),
+            NumberOf(first?.High),
+            judged.Took);
+    }
+
+    /// <summary>The nearest binary number of a decimal text; null when the text is none, such as a part number with leading zeros.</summary>
+    public static double? NumberOf(string? text) =>
+        text is not null && NumberText.TryParse(text, out _) ? double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
+}
