@@ -38,7 +38,7 @@ internal sealed class StationKey : IDisposable
             if (key.ExportParameters(includePrivateParameters: true).Curve.Oid.Value == P256) return new StationKey(key);
             throw new FormatException("the key is not one of P-256");
         }
-        catch (Exception fault) when (fault is ArgumentException or CryptographicException)
+        catch (Exception fault) when (fault is ArgumentException or CryptographicException or NotSupportedException)
         {
             key.Dispose();
             throw new FormatException(fault.Message, fault);

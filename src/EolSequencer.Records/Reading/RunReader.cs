@@ -54,7 +54,7 @@ public sealed class RunReader
     /// <summary>One run in full; null when there is none with this id.</summary>
     public RunRecord? Load(string run) => Read(connection =>
     {
-        using var moment = connection.Connection.BeginTransaction(deferred: true);
+        connection.HoldMoment();
         return Row(connection, run) is { } row ? new RunRecord(row.ToSummary(), RunEvents.Read(connection, row.Id)) : null;
     });
 

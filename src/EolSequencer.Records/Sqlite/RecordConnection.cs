@@ -59,6 +59,9 @@ internal sealed class RecordConnection : IDisposable
         return statement;
     }
 
+    /// <summary>From here on until it is closed, this connection sees the record as it is now, whatever is written meanwhile.</summary>
+    public void HoldMoment() => Connection.Execute("BEGIN DEFERRED");
+
     public void Begin() => _begin!.Run();
 
     public void Commit() => _commit!.Run();

@@ -45,6 +45,6 @@ internal static class RecordSchema
             .Build()
             .PerformUpgrade();
         if (!result.Successful) throw result.Error;
-        connection.Execute(string.Create(CultureInfo.InvariantCulture, $"PRAGMA user_version = {Newest}"));
+        connection.Execute(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Application}; PRAGMA user_version = {Newest}"));
     }
 }

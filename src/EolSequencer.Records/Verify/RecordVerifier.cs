@@ -59,7 +59,7 @@ internal sealed class RecordVerifier(RecordConnection connection)
 
     private VerifyReport Walk(Action walk)
     {
-        connection.Connection.Execute("BEGIN");
+        connection.HoldMoment();
         try
         {
             walk();

@@ -2,8 +2,6 @@
 -- never changed. The tables run, step and criterion are made from the events, in the same transaction, to be read fast.
 -- Every number of a run fits into 20 bits, so that run and number make one key.
 
-PRAGMA application_id = 1162823250; -- 'EOLR'
-
 CREATE TABLE ledger (
   n     INTEGER PRIMARY KEY,
   hash  BLOB NOT NULL,
