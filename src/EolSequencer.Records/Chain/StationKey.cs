@@ -35,8 +35,8 @@ internal sealed class StationKey : IDisposable
         try
         {
             key.ImportFromPem(pem);
-            if (key.ExportParameters(includePrivateParameters: true).Curve.Oid.Value == P256) return new StationKey(key);
-            throw new FormatException("the key is not one of P-256");
+            if (key.ExportParameters(includePrivateParameters: true).Curve.Oid.Value != P256) throw new CryptographicException("the key is not one of P-256");
+            return new StationKey(key);
         }
         catch (Exception fault) when (fault is ArgumentException or CryptographicException or NotSupportedException)
         {

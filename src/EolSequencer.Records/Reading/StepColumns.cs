@@ -2,7 +2,7 @@ using EolSequencer.Model.Judging;
 
 namespace EolSequencer.Records.Reading;
 
-/// <summary>A row of the table <c>step</c> as the database gives it.</summary>
+/// <summary>A row of the view <c>step</c> as the database gives it.</summary>
 internal sealed class StepColumns
 {
     public const string All =

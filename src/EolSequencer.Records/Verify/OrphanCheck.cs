@@ -14,7 +14,6 @@ internal static class OrphanCheck
 
         Walk(connection, FindingKind.Event, "event", "id >> 20", "events", findings);
         Walk(connection, FindingKind.Series, "series", "id >> 20", "series", findings);
-        Walk(connection, FindingKind.Table, "step", "id >> 20", "step results", findings);
         Walk(connection, FindingKind.Table, "criterion", "id >> 20", "criteria", findings);
     }
 

@@ -10,7 +10,7 @@ namespace EolSequencer.Records.Verify;
 /// <summary>Walks one run: numbers and links of its events, what the ledger says of it, and everything made from its events.</summary>
 internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger, HashSet<string> sources, FindingList findings)
 {
-    private readonly Statement _events = connection.Prepare("SELECT id, hash, bytes FROM event WHERE id BETWEEN ? AND ? ORDER BY id");
+    private readonly Statement _events = connection.Prepare($"SELECT id, hash, bytes, {StepCheck.Columns} FROM event WHERE id BETWEEN ? AND ? ORDER BY id");
     private readonly ChainReader _chain = new();
     private readonly RunRowCheck _runRow = new(connection, findings);
     private readonly StepCheck _steps = new(connection, findings);
@@ -45,8 +45,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
     private void WalkEvent()
     {
         Events++;
-        var key = _events.Int(0);
-        var n = EventKey.NumberOf(key);
+        var n = EventKey.NumberOf(_events.Int(0));
         var followsGap = n != _last + 1;
         if (followsGap) Report(_last + 1, n - 1 == _last + 1 ? "it is missing" : $"it and all up to event {n - 1} are missing");
         var follows = _chain.Next(_events.Blob(2), _events.Blob(1));
@@ -55,7 +54,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
         _last = n;
         try
         {
-            Compare(key, n, EventForm.Read(_events.Blob(2).ToArray(), _attachments));
+            Compare(n, EventForm.Read(_events.Blob(2).ToArray(), _attachments));
         }
         catch (FormatException fault)
         {
@@ -63,15 +62,13 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
         }
     }
 
-    private void Compare(long key, int n, RunEvent found)
+    private void Compare(int n, RunEvent found)
     {
         if (found.N != n) Report(n, $"its bytes say that it is event {found.N}");
         if (_ended is not null) Report(n, "it stands behind the end of the run");
+        _steps.Check(_run, found, _events, column: 3);
         switch (found)
         {
-            case Judged judged:
-                _steps.Check(_run, key, judged);
-                break;
             case RunBegun begun:
                 if (n != 1) Report(n, "the run begins a second time");
                 _begun = begun;

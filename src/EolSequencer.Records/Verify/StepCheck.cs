@@ -5,58 +5,48 @@ using EolSequencer.Records.Writing;
 
 namespace EolSequencer.Records.Verify;
 
-/// <summary>Compares the step results and criteria that are read fast with the events they were made from.</summary>
+/// <summary>Compares what is read of step results with the events they were made from.</summary>
 internal sealed class StepCheck(RecordConnection connection, FindingList findings)
 {
-    private readonly Statement _step = connection.Prepare(
-        "SELECT step, attempt, measured, counted, cause, value, value_text, unit, low, high, took_us FROM step WHERE id = ?");
+    /// <summary>The columns of the table <c>event</c> that it compares, in its order.</summary>
+    public const string Columns = "step, attempt, measured, counted, cause, value, value_text, unit, low, high, took_us";
 
     private readonly Statement _criteria = connection.Prepare(
         "SELECT k, of, verdict, record_only, value, value_text, unit, low, high FROM criterion WHERE id = ? ORDER BY k");
 
-    private readonly Statement _steps = connection.Prepare("SELECT count(*) FROM step WHERE id BETWEEN ? AND ?");
     private readonly Statement _allCriteria = connection.Prepare("SELECT count(*) FROM criterion WHERE id BETWEEN ? AND ?");
-    private int _stepsDue;
     private int _criteriaDue;
 
-    public void Begin() => (_stepsDue, _criteriaDue) = (0, 0);
+    public void Begin() => _criteriaDue = 0;
 
-    public void Check(string run, long key, Judged judged)
+    /// <summary>Compares an event with its row.</summary>
+    /// <param name="row">Stands on the row.</param>
+    /// <param name="column">Where <see cref="Columns"/> begin in it.</param>
+    public void Check(string run, RunEvent found, Statement row, int column)
     {
-        _stepsDue++;
-        CheckStep(run, key, judged);
-        if (judged.Criteria.Length < 2) return;
-        _criteriaDue += judged.Criteria.Length;
-        CheckCriteria(run, key, judged);
+        var judged = found as Judged;
+        var step = judged is null ? default : StepRow.Of(judged);
+        var check = new RowCheck(row, column)
+            .Text("step", step.Step).Int("attempt", judged?.Attempt)
+            .Text("measured", judged?.Measured.Word()).Text("counted", judged?.Counted.Word()).Text("cause", step.Cause?.Word())
+            .Real("value", step.Value).Text("value_text", step.ValueText).Text("unit", step.Unit)
+            .Real("low", step.Low).Real("high", step.High).Int("took_us", judged?.Took);
+        if (check.Differences is { } differences) findings.Add(FindingKind.Table, $"its columns: {differences}", run, found.N);
+        if (judged is { Criteria.Length: > 1 }) CheckCriteria(run, row.Int(0), judged);
     }
 
-    /// <summary>Nothing may stand in the tables beyond what the events gave.</summary>
+    /// <summary>No criterion may stand in the table beyond those the events gave.</summary>
     public void End(string run, long row)
     {
-        if (CountOf(_steps, row) is var steps && steps != _stepsDue) findings.Add(FindingKind.Table, $"it has {steps} step results, its events give {_stepsDue}", run);
-        if (CountOf(_allCriteria, row) is var criteria && criteria != _criteriaDue) findings.Add(FindingKind.Table, $"it has {criteria} criteria, its events give {_criteriaDue}", run);
-    }
-
-    private void CheckStep(string run, long key, Judged judged)
-    {
-        if (!_step.Int(1, key).Next())
-        {
-            findings.Add(FindingKind.Table, $"the result of step {judged.Step} is missing from the table step", run, judged.N);
-            return;
-        }
-
-        var row = StepRow.Of(judged);
-        var check = new RowCheck(_step)
-            .Text("step", row.Step).Int("attempt", row.Attempt)
-            .Text("measured", row.Measured.Word()).Text("counted", row.Counted.Word()).Text("cause", row.Cause?.Word())
-            .Real("value", row.Value).Text("value_text", row.ValueText).Text("unit", row.Unit)
-            .Real("low", row.Low).Real("high", row.High).Int("took_us", row.Took);
-        if (check.Differences is { } differences) findings.Add(FindingKind.Table, $"step {judged.Step} in the table step: {differences}", run, judged.N);
-        _step.Reset();
+        _allCriteria.Int(1, EventKey.Before(row)).Int(2, EventKey.Last(row)).Next();
+        var found = _allCriteria.Int(0);
+        _allCriteria.Reset();
+        if (found > _criteriaDue) findings.Add(FindingKind.Table, $"it has {found} criteria, its events give {_criteriaDue}", run);
     }
 
     private void CheckCriteria(string run, long key, Judged judged)
     {
+        _criteriaDue += judged.Criteria.Length;
         _criteria.Int(1, key);
         for (var k = 0; k < judged.Criteria.Length; k++)
         {
@@ -75,13 +65,5 @@ internal sealed class StepCheck(RecordConnection connection, FindingList finding
         }
 
         _criteria.Reset();
-    }
-
-    private static long CountOf(Statement count, long row)
-    {
-        count.Int(1, EventKey.Before(row)).Int(2, EventKey.Last(row)).Next();
-        var found = count.Int(0);
-        count.Reset();
-        return found;
     }
 }

@@ -14,7 +14,7 @@ internal sealed class RecordWriter : IDisposable
         Key = key;
         _connection = RecordConnection.ForWriting(file, durable, options);
         Events = new EventTable(_connection);
-        Steps = new StepTable(_connection);
+        Criteria = new CriterionTable(_connection);
         Runs = new RunTable(_connection);
         Sources = new SourceTable(_connection);
         Series = new SeriesTable(_connection);
@@ -25,7 +25,7 @@ internal sealed class RecordWriter : IDisposable
 
     public EventTable Events { get; }
 
-    public StepTable Steps { get; }
+    public CriterionTable Criteria { get; }
 
     public RunTable Runs { get; }
 

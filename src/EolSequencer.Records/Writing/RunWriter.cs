@@ -49,16 +49,20 @@ internal sealed class RunWriter
         var series = next is SeriesRecorded recorded ? SeriesContent.Of(recorded.Points) : null;
         EventForm.Write(_chain.Begin(), next, series);
         _chain.End();
-        if (next is RunBegun begun) _row = _record.Runs.Begin(_run, begun);
+        var begun = next as RunBegun;
+        if (begun is not null) _row = _record.Runs.Begin(_run, begun);
         var key = EventKey.Of(_row, next.N);
-        _record.Events.Add(key, _chain.Hash, _chain.Bytes);
-        switch (next)
+        if (next is Judged judged)
         {
-            case Judged judged: _record.Steps.Add(key, judged); break;
-            case SeriesRecorded: _record.Series.Add(key, series!); break;
-            case RunBegun first: Begin(first); break;
-            case RunEnded last: End(last); break;
+            _record.Events.Add(key, _chain.Hash, _chain.Bytes, judged);
+            _record.Criteria.Add(key, judged);
+            return;
         }
+
+        _record.Events.Add(key, _chain.Hash, _chain.Bytes);
+        if (series is not null) _record.Series.Add(key, series);
+        if (begun is not null) Begin(begun);
+        if (next is RunEnded ended) End(ended);
     }
 
     /// <summary>The event written last counts.</summary>

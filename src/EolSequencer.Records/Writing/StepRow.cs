@@ -6,7 +6,7 @@ using EolSequencer.Model.Values;
 namespace EolSequencer.Records.Writing;
 
 /// <summary>
-/// A step result as the table <c>step</c> holds it. The value is that of the first criterion: as number where it is one, to
+/// A step result as the view <c>step</c> shows it. The value is that of the first criterion: as number where it is one, to
 /// be sorted and compared, and as the exact text.
 /// </summary>
 internal readonly record struct StepRow(

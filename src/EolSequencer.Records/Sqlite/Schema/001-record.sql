@@ -1,6 +1,6 @@
--- The record of one data folder. Ledger, events, seals, series and sources are the record itself: they are appended and
--- never changed. The tables run, step and criterion are made from the events, in the same transaction, to be read fast.
--- Every number of a run fits into 20 bits, so that run and number make one key.
+-- The record of one data folder. Ledger, seals, the bytes and links of the events, series and sources are the record itself:
+-- they are appended and never changed. The other columns of event and the tables run and criterion are made from the events,
+-- in the same transaction, to be read fast. The number of an event fits into 20 bits, so that run and number make one key.
 
 CREATE TABLE ledger (
   n     INTEGER PRIMARY KEY,
@@ -19,12 +19,25 @@ CREATE TABLE seal (
   signature BLOB NOT NULL
 ) STRICT;
 
+-- An event and, when it judged a step, what is read of it: in one row, because a second table would cost every durable
+-- step another page on the disk. The value is that of the first criterion.
 CREATE TABLE event (
-  id    INTEGER PRIMARY KEY,
-  hash  BLOB NOT NULL,
-  bytes BLOB NOT NULL,
-  run   INTEGER GENERATED ALWAYS AS (id >> 20) VIRTUAL,
-  n     INTEGER GENERATED ALWAYS AS (id & 1048575) VIRTUAL
+  id         INTEGER PRIMARY KEY,
+  hash       BLOB NOT NULL,
+  step       TEXT,
+  attempt    INTEGER,
+  measured   TEXT,
+  counted    TEXT,
+  cause      TEXT,
+  value      REAL,
+  value_text TEXT,
+  unit       TEXT,
+  low        REAL,
+  high       REAL,
+  took_us    INTEGER,
+  bytes      BLOB NOT NULL,
+  run        INTEGER GENERATED ALWAYS AS (id >> 20) VIRTUAL,
+  n          INTEGER GENERATED ALWAYS AS (id & 1048575) VIRTUAL
 ) STRICT;
 
 CREATE TABLE series (
@@ -72,23 +85,7 @@ CREATE TABLE run (
 CREATE INDEX run_by_vehicle ON run (vin, id);
 CREATE INDEX run_by_time ON run (begun_utc);
 
-CREATE TABLE step (
-  id         INTEGER PRIMARY KEY,
-  step       TEXT NOT NULL,
-  attempt    INTEGER NOT NULL,
-  measured   TEXT NOT NULL,
-  counted    TEXT NOT NULL,
-  cause      TEXT,
-  value      REAL,
-  value_text TEXT,
-  unit       TEXT,
-  low        REAL,
-  high       REAL,
-  took_us    INTEGER NOT NULL,
-  run        INTEGER GENERATED ALWAYS AS (id >> 20) VIRTUAL,
-  n          INTEGER GENERATED ALWAYS AS (id & 1048575) VIRTUAL
-) STRICT;
-
+-- Only for steps with more than one criterion.
 CREATE TABLE criterion (
   id          INTEGER NOT NULL,
   k           INTEGER NOT NULL,
@@ -102,6 +99,10 @@ CREATE TABLE criterion (
   high        REAL,
   PRIMARY KEY (id, k)
 ) STRICT, WITHOUT ROWID;
+
+CREATE VIEW step AS
+  SELECT id, run, n, step, attempt, measured, counted, cause, value, value_text, unit, low, high, took_us
+  FROM event WHERE step IS NOT NULL;
 
 -- What counts: rehearsals do not.
 CREATE VIEW production_run AS SELECT * FROM run WHERE mode = 'production';
