@@ -28,6 +28,7 @@ internal static class EventForm
             case Judged judged: JudgedForm.Write(json, judged); break;
             case Asked asked: AskedForm.Write(json, asked); break;
             case Answered answered: AnsweredForm.Write(json, answered); break;
+            case AnswerRefused refused: AnswerRefusedForm.Write(json, refused); break;
             case Begun begun: BegunForm.Write(json, begun); break;
             case NotNeeded notNeeded: NotNeededForm.Write(json, notNeeded); break;
             case PassedOver passedOver: PassedOverForm.Write(json, passedOver); break;
@@ -66,6 +67,7 @@ internal static class EventForm
         if (kind.NameEquals(JudgedForm.Kind)) return JudgedForm.Read(fields, n, at);
         if (kind.NameEquals(AskedForm.Kind)) return AskedForm.Read(fields, n, at);
         if (kind.NameEquals(AnsweredForm.Kind)) return AnsweredForm.Read(fields, n, at);
+        if (kind.NameEquals(AnswerRefusedForm.Kind)) return AnswerRefusedForm.Read(fields, n, at);
         if (kind.NameEquals(BegunForm.Kind)) return BegunForm.Read(fields, n, at);
         if (kind.NameEquals(NotNeededForm.Kind)) return NotNeededForm.Read(fields, n, at);
         if (kind.NameEquals(PassedOverForm.Kind)) return PassedOverForm.Read(fields, n, at);

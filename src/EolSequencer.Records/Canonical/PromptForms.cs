@@ -76,3 +76,27 @@ internal static class AnsweredForm
         Person = fields.TextOrNull("by"u8),
     };
 }
+
+/// <summary><see cref="AnswerRefused"/>: <c>answer-refused</c> step, <c>p</c> number of the prompt, <c>v</c> answer, <c>d</c> why it does not fit.</summary>
+internal static class AnswerRefusedForm
+{
+    public static ReadOnlySpan<byte> Kind => "answer-refused"u8;
+
+    public static void Write(Utf8JsonWriter json, AnswerRefused refused)
+    {
+        json.WriteString(Kind, refused.Step);
+        json.WriteNumber("p"u8, refused.Prompt);
+        json.WriteString("v"u8, refused.Answer);
+        json.WriteString("d"u8, refused.Reason);
+    }
+
+    public static AnswerRefused Read(Fields fields, int n, long at) => new()
+    {
+        N = n,
+        At = at,
+        Step = fields.Text(Kind),
+        Prompt = fields.Int("p"u8),
+        Answer = fields.Text("v"u8),
+        Reason = fields.Text("d"u8),
+    };
+}

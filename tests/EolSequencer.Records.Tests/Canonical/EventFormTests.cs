@@ -22,6 +22,18 @@ public sealed class EventFormTests
         iter: 5_000);
 
     [Fact]
+    public void Every_kind_of_event_is_among_those_tried()
+    {
+        var kinds = typeof(RunEvent).Assembly.GetTypes().Where(type => type.IsSubclassOf(typeof(RunEvent))).Select(type => type.Name).Order();
+        var tried = new System.Collections.Concurrent.ConcurrentDictionary<string, bool>();
+
+        AnyEvent.Any.Sample(written => { tried[written.GetType().Name] = true; }, iter: 2_000);
+
+        Assert.Equal(kinds, tried.Keys.Order());
+        Assert.Equal(kinds, SampleRun.Of("startup_1-000001").Select(written => written.GetType().Name).Distinct().Order());
+    }
+
+    [Fact]
     public void Reading_and_writing_again_gives_the_same_bytes() => AnyEvent.Any.Sample(
         written => Assert.Equal(Text(written), Text(Back(written))),
         iter: 5_000);

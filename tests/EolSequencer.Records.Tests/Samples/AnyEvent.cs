@@ -115,7 +115,7 @@ internal static class AnyEvent
         from who in Maybe(Word)
         from number in Gen.Int[1, 300]
         from kind in Gen.Enum<PromptKind>()
-        from which in Gen.Int[0, 8]
+        from which in Gen.Int[0, 9]
         select Of(which, n, at, a, b, who, number, kind);
 
     private static readonly Gen<RunEvent> AnyRunEnded =
@@ -141,6 +141,7 @@ internal static class AnyEvent
         4 => new NotNeeded { N = n, At = at, Step = a },
         5 => new PassedOver { N = n, At = at, Step = a, Reason = b, Person = who },
         6 => new DeviceLost { N = n, At = at, Role = a, Cause = b },
+        8 => new AnswerRefused { N = n, At = at, Step = a, Prompt = number, Answer = b, Reason = a },
         7 => new DeviceBack { N = n, At = at, Role = a },
         _ => new Stopped { N = n, At = at, Step = who, Reason = a, Person = who },
     };

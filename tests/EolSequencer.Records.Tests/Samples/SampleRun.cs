@@ -28,6 +28,7 @@ internal static class SampleRun
         var events = new Builder();
         events.Add((n, at) => Begun(run, mode, vin, kind, steps));
         events.Add((n, at) => new Asked { N = n, At = at, Step = "doors.close", Attempt = 1, Prompt = 1, Kind = PromptKind.Confirm });
+        events.Add((n, at) => new AnswerRefused { N = n, At = at, Step = "doors.close", Prompt = 1, Answer = "12 V", Reason = "a number in bar is wanted" });
         events.Add((n, at) => new Answered { N = n, At = at, Step = "doors.close", Prompt = 1, Answer = "confirmed", Person = "p17" });
         events.Add((n, at) => new Begun { N = n, At = at, Step = "lamps.on", Attempt = 1 });
         for (var step = 1; step <= steps; step++)

@@ -63,13 +63,13 @@ public sealed class DurableJournalTests : IDisposable
         {
             var journal = station.BeginRun();
             run = journal.Run;
-            TempFolder.Append(journal, SampleRun.Of(run).Take(5));
+            TempFolder.Append(journal, SampleRun.Of(run).Take(6));
         }
 
         using var again = _folder.Take();
         var rest = again.ContinueRun(run);
-        Assert.Equal(5, rest.Count);
-        TempFolder.Append(rest, SampleRun.Of(run).Skip(5));
+        Assert.Equal(6, rest.Count);
+        TempFolder.Append(rest, SampleRun.Of(run).Skip(6));
 
         var report = _folder.OpenToRead().Verify();
         Assert.True(report.IsWhole, string.Join('\n', report.Findings));
