@@ -12,7 +12,6 @@ internal static class CompilerWords
     private const string OperatorsDiffer = "CS0019";
     private const string OperatorAlone = "CS0023";
     private const string NoMember = "CS1061";
-    private const string ByZero = "CS0020";
     private const string ConstantOverflow = "CS0220";
 
     /// <summary>The compiler's own words.</summary>
@@ -32,7 +31,6 @@ internal static class CompilerWords
             OperatorAlone when node.FirstAncestorOrSelf<PrefixUnaryExpressionSyntax>() is { } unary => new Objection(ExpressionCodes.WrongOperands, null,
                 $"'{unary.OperatorToken.Text}' does not fit {Named(Type(unary.Operand, model))}", null),
             NoMember when node.FirstAncestorOrSelf<MemberAccessExpressionSyntax>() is { } access => Member(access.Name.Identifier.ValueText, Type(access.Expression, model)),
-            ByZero => new Objection(ExpressionCodes.WrongOperands, null, "division by zero", "the result would not be finite"),
             ConstantOverflow => new Objection(ExpressionCodes.NumberForm, null, "the result is larger than a whole number can be", "write one of the numbers with a point, such as 2.0"),
             _ => new Objection(ExpressionCodes.Compiler, null, Of(fault), null),
         };

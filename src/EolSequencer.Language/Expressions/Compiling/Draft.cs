@@ -22,7 +22,8 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     /// <summary>The author's text alone, parsed.</summary>
     public ExpressionSyntax Syntax => syntax;
 
-    public TextEdits Edits { get; } = new(source.Text);
+    /// <summary>Remarks behind the expression are left out: an open one would reach into what is written next.</summary>
+    public TextEdits Edits { get; } = new(source.Text, syntax.Span.End);
 
     /// <summary>A fault has been reported: nothing comes of it.</summary>
     public bool HasFailed { get; private set; }

@@ -25,9 +25,9 @@ internal sealed class DraftWriter
     public static void Write(Draft draft, ComputedShapes shapes)
     {
         new DraftWriter(draft, shapes).Visit(draft.Syntax);
-        if (draft.HasFailed || draft.IsPostponed) return;
+        if (draft.IsPostponed) return;
         WordCheck.Check(draft);
-        draft.Finish();
+        if (!draft.HasFailed) draft.Finish();
     }
 
     private void Visit(SyntaxNode node)

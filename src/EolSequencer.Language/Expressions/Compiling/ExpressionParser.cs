@@ -43,8 +43,11 @@ internal static class ExpressionParser
         var fault = syntax.GetDiagnostics().FirstOrDefault(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error);
         if (fault is null) return new Draft(source, syntax, report);
 
-        var span = fault.Location.SourceSpan;
-        report.Add(ExpressionCodes.NotCSharp, source.PlaceOf(span.Start, span.Length), CompilerWords.Of(fault), Advice(syntax));
+        // What is left over behind a whole expression is the fault; the compiler points at the expression.
+        var rest = syntax.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SkippedTokensTrivia));
+        var span = rest == default ? fault.Location.SourceSpan : rest.GetStructure()!.GetFirstToken().Span;
+        var advice = source.Text.AsSpan(span.Start).StartsWith(",") ? "a number has a point, no comma" : null;
+        report.Add(ExpressionCodes.NotCSharp, source.PlaceOf(span.Start, span.Length), CompilerWords.Of(fault), advice);
         return null;
     }
 
@@ -59,7 +62,4 @@ internal static class ExpressionParser
 
         return most;
     }
-
-    private static string? Advice(ExpressionSyntax syntax) =>
-        syntax.DescendantTokens().Any(token => token.IsKind(SyntaxKind.EqualsToken)) ? "compare with ==" : null;
 }

@@ -68,6 +68,11 @@ internal sealed class MemberGuard(Draft draft, UnitFunction function, SemanticMo
             Fault(ExpressionCodes.WholeDivision, binary.Span, "two whole numbers are divided, so C# drops the fraction: 7 / 2 is 3", null);
         }
 
+        if (binary.Kind() is SyntaxKind.DivideExpression or SyntaxKind.ModuloExpression && model.GetConstantValue(binary.Right).Value is 0 or 0m)
+        {
+            Fault(ExpressionCodes.WrongOperands, binary.Span, "division by zero", "the result would not be finite");
+        }
+
         if (binary.IsKind(SyntaxKind.AddExpression) && IsText(left) != IsText(right) && left is not null and not IErrorTypeSymbol && right is not null and not IErrorTypeSymbol)
         {
             Fault(ExpressionCodes.TextAndOther, binary.Span, "a text and something else are put together with +", null);

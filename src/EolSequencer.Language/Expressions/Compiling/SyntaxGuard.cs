@@ -13,14 +13,25 @@ internal static class SyntaxGuard
     /// <summary>Reports every construct that is not allowed; true when there is none.</summary>
     public static bool Accept(Draft draft)
     {
-        if (draft.Syntax.ContainsDirectives)
+        if (HasDirective(draft.Source.Text))
         {
-            draft.Fault(ExpressionCodes.NotAllowed, draft.Syntax.FullSpan, "lines beginning with # have no place in an expression");
+            draft.Fault(ExpressionCodes.NotAllowed, draft.Syntax.Span, "lines beginning with # have no place in an expression");
             return false;
         }
 
         Visit(draft.Syntax, draft);
         return !draft.HasFailed;
+    }
+
+    // The compiler does not count one behind the expression as part of it.
+    private static bool HasDirective(string text)
+    {
+        foreach (var line in text.AsSpan().EnumerateLines())
+        {
+            if (line.TrimStart().StartsWith("#")) return true;
+        }
+
+        return false;
     }
 
     private static void Visit(SyntaxNode node, Draft draft)

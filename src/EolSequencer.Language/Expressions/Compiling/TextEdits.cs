@@ -6,7 +6,8 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// Changes to an author's text: names become reads of the scope, the rest stays letter by letter. Knows for every part of
 /// the changed text which part of the author's it stands for.
 /// </summary>
-internal sealed class TextEdits(string text)
+/// <param name="text">The author's text; what stands behind <paramref name="end"/> is left out.</param>
+internal sealed class TextEdits(string text, int end)
 {
     private readonly List<Edit> _edits = [];
     private List<Piece> _pieces = [];
@@ -33,7 +34,7 @@ internal sealed class TextEdits(string text)
             at = edit.End;
         }
 
-        Copy(at, text.Length);
+        Copy(at, end);
         return changed.ToString();
 
         void Copy(int start, int end)
@@ -50,7 +51,7 @@ internal sealed class TextEdits(string text)
     /// <summary>The author's characters that a part of the changed text stands for.</summary>
     public (int Start, int Length) ToAuthor(int start, int length)
     {
-        if (PieceAt(start) is not { } first) return (0, text.Length);
+        if (PieceAt(start) is not { } first) return (0, end);
         var last = PieceAt(Math.Max(start, start + length - 1)) ?? first;
         var from = first.IsCopied ? first.From + start - first.Start : first.From;
         var to = last.IsCopied ? last.From + start + length - last.Start : last.To;

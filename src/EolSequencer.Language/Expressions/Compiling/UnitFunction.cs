@@ -13,5 +13,6 @@ internal sealed class UnitFunction(int number)
     /// <summary>Where the changed text begins in the source of the unit.</summary>
     public int Start { get; set; }
 
+    /// <summary>Where it ends.</summary>
     public int End => Start + Drafts[0].Written.Length;
 }

@@ -46,17 +46,24 @@ internal sealed class UnitRound
     public bool Emit(Stream code, Stream symbols)
     {
         var result = _compilation.Emit(code, symbols, options: new EmitOptions(debugInformationFormat: DebugInformationFormat.PortablePdb));
-        foreach (var fault in result.Diagnostics.Where(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error)) Report(fault);
+        var drafts = Source.Functions.SelectMany(function => function.Drafts).ToList();
+        var sound = drafts.Where(draft => !draft.HasFailed).ToHashSet();
+        foreach (var fault in result.Diagnostics.Where(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error)) Report(fault, sound);
+        if (!result.Success && drafts.All(draft => !draft.HasFailed))
+        {
+            throw new InvalidOperationException($"the compiler refuses code of ours: {result.Diagnostics[0]}");
+        }
+
         return result.Success;
     }
 
-    private void Report(Microsoft.CodeAnalysis.Diagnostic fault)
+    /// <summary>Tells a fault to the authors of a function, unless theirs has been refused for better reasons.</summary>
+    private void Report(Microsoft.CodeAnalysis.Diagnostic fault, HashSet<Draft> sound)
     {
         var span = fault.Location.SourceSpan;
-        var function = Source.Functions.FirstOrDefault(one => span.Start >= one.Start && span.Start <= one.End)
-            ?? throw new InvalidOperationException($"the compiler refuses code of ours: {fault}");
+        if (Source.Functions.FirstOrDefault(one => span.Start >= one.Start && span.Start <= one.End) is not { } function) return;
         var objection = CompilerWords.Of(fault, _expressions[function.Number].SyntaxTree.GetRoot(), _model);
-        foreach (var draft in function.Drafts)
+        foreach (var draft in function.Drafts.Where(sound.Contains))
         {
             var (start, length) = draft.Edits.ToAuthor(span.Start - function.Start, span.Length);
             draft.Fault(objection.Code, new TextSpan(start, length), objection.Found, objection.Hint);
