@@ -1,5 +1,3 @@
-using System.Reflection;
-using System.Runtime.Loader;
 using EolSequencer.Language.Expressions.Support;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Values;
@@ -12,7 +10,7 @@ internal static class UnitLoader
     /// <summary>The functions of a unit, by number.</summary>
     public static IReadOnlyList<Func<IExpressionScope, Value>> Load(CompiledUnit unit)
     {
-        var context = new AssemblyLoadContext("expressions", isCollectible: true);
+        var context = new UnitContext();
         using var code = new MemoryStream(unit.Code, writable: false);
         using var symbols = new MemoryStream(unit.Symbols, writable: false);
         var assembly = context.LoadFromStream(code, symbols);

@@ -1,3 +1,4 @@
+using System.Text;
 using EolSequencer.Model.Units;
 using Microsoft.CodeAnalysis.CSharp;
 
@@ -20,6 +21,9 @@ internal static class CodeText
 
     /// <summary>The struct for quantities of a dimension.</summary>
     public static string Type(Dimension dimension) => dimension.ToString();
+
+    /// <summary>One line, ended the same on every system: the text of a unit is hashed.</summary>
+    public static void Line(this StringBuilder text, string line) => text.Append(line).Append('\n');
 
     /// <summary>A text as a C# literal.</summary>
     public static string Literal(string text) => SymbolDisplay.FormatLiteral(text, quote: true);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using EolSequencer.Model.Units;
 
@@ -12,7 +11,7 @@ internal static class QuantityStruct
     public static void Write(Dimension dimension, StringBuilder text)
     {
         var type = CodeText.Type(dimension);
-        text.Append(CultureInfo.InvariantCulture, $$"""
+        text.Append($$"""
 
             public readonly struct {{type}}(decimal number, Unit unit) : IQuantity<{{type}}>
             {
@@ -28,18 +27,18 @@ internal static class QuantityStruct
         // A name of ours begins with _, which no unit's name does.
         foreach (var unit in UnitTable.Of(dimension))
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"    private static readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
-            text.AppendLine(CultureInfo.InvariantCulture, $"    public decimal {unit.ExpressionName} => Take.In(this, {CodeText.Field(unit)});");
+            text.Line($"    private static readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
+            text.Line($"    public decimal {unit.ExpressionName} => Take.In(this, {CodeText.Field(unit)});");
         }
 
         foreach (var comparison in Comparisons)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"    public static bool operator {comparison}({type} a, {type} b) => a._number {comparison} b._As(a);");
+            text.Line($"    public static bool operator {comparison}({type} a, {type} b) => a._number {comparison} b._As(a);");
         }
 
         if (HasArithmetic(dimension))
         {
-            text.Append(CultureInfo.InvariantCulture, $$"""
+            text.Append($$"""
                     public static {{type}} operator +({{type}} a, {{type}} b) => a._With(a._number + b._As(a));
                     public static {{type}} operator -({{type}} a, {{type}} b) => a._With(a._number - b._As(a));
                     public static {{type}} operator -({{type}} a) => a._With(-a._number);
@@ -51,9 +50,9 @@ internal static class QuantityStruct
                 """);
         }
 
-        text.AppendLine("    public override bool Equals(object? other) => false;");
-        text.AppendLine("    public override int GetHashCode() => 0;");
-        text.AppendLine("}");
+        text.Line("    public override bool Equals(object? other) => false;");
+        text.Line("    public override int GetHashCode() => 0;");
+        text.Line("}");
     }
 
     /// <summary>False where the zero of the scale is arbitrary: two temperatures or two sound levels are not added.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using EolSequencer.Model.Source;
 using EolSequencer.Model.Units;
 
 namespace EolSequencer.Language.Expressions.Compiling;
@@ -7,6 +8,8 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// <summary>The C# text of a unit: one class with a function for each expression, one struct for each dimension.</summary>
 internal sealed class UnitSource
 {
+    private const string Opening = "            return Give.Out(";
+
     private readonly StringBuilder _text = new();
     private readonly List<UnitFunction> _functions = [];
 
@@ -14,7 +17,7 @@ internal sealed class UnitSource
     public UnitSource(IEnumerable<Draft> drafts)
     {
         var all = drafts.ToList();
-        _text.Append(CultureInfo.InvariantCulture, $$"""
+        _text.Append($$"""
             using System;
             using EolSequencer.Language.Expressions.Support;
             using EolSequencer.Model.Expressions;
@@ -29,7 +32,7 @@ internal sealed class UnitSource
             """);
         WriteFunctions(all);
         WriteFields(all);
-        _text.AppendLine("}");
+        _text.Line("}");
         foreach (var dimension in all.SelectMany(draft => draft.Dimensions).Distinct().Order()) QuantityStruct.Write(dimension, _text);
     }
 
@@ -43,14 +46,13 @@ internal sealed class UnitSource
         var known = new Dictionary<string, UnitFunction>(StringComparer.Ordinal);
         foreach (var draft in drafts)
         {
-            var (head, tail) = Frame(draft);
-            var body = head + draft.Written + tail;
+            var body = $"{draft.IsInexact} {CodeText.Field(draft.Units)} {draft.Written}";
             if (!known.TryGetValue(body, out var function))
             {
                 function = new UnitFunction(_functions.Count);
                 known.Add(body, function);
                 _functions.Add(function);
-                Write(function, draft, head, tail);
+                Write(function, draft);
             }
 
             function.Drafts.Add(draft);
@@ -58,43 +60,49 @@ internal sealed class UnitSource
 
         _text.Append("    public override Func<IExpressionScope, Value>[] All() => [");
         _text.AppendJoin(", ", _functions.Select(function => function.Name));
-        _text.AppendLine("];");
+        _text.Line("];");
     }
 
-    private void Write(UnitFunction function, Draft draft, string head, string tail)
+    private void Write(UnitFunction function, Draft draft)
     {
-        var place = draft.Source.Expression.Place;
-        _text.AppendLine(CultureInfo.InvariantCulture, $"    public Value {function.Name}(IExpressionScope {CodeText.Scope})");
-        _text.AppendLine("    {");
-        _text.AppendLine(head);
-        if (place.Line > 0)
-        {
-            _text.AppendLine(CultureInfo.InvariantCulture,
-                $"#line ({place.Line},{place.Column})-({place.EndLine},{Math.Max(place.EndColumn, place.Column + 1)}) 1 \"{FileName(place.File)}\"");
-        }
-
+        _text.Append($$"""
+                public Value {{function.Name}}(IExpressionScope {{CodeText.Scope}})
+                {
+                    var {{CodeText.Inexact}} = {{(draft.IsInexact ? "true" : "false")}};
+                    try
+                    {
+            {{Mapping(draft.Source.Expression.Place)}}{{Opening}}
+            """);
         function.Start = _text.Length;
-        _text.AppendLine(draft.Written);
-        _text.AppendLine("#line default");
-        _text.AppendLine(tail);
-        _text.AppendLine("    }");
+        _text.Append($$"""
+            {{draft.Written}}
+            #line default
+                        , {{CodeText.Inexact}}, {{CodeText.Field(draft.Units)}});
+                    }
+                    catch (Exception e) when (Faults.Speaks(e))
+                    {
+                        throw Faults.Of(e);
+                    }
+                }
+
+            """);
     }
 
-    private static (string Head, string Tail) Frame(Draft draft) => (
-        $"        var {CodeText.Inexact} = {(draft.IsInexact ? "true" : "false")}; try {{ return Give.Out(",
-        $"        , {CodeText.Inexact}, {CodeText.Field(draft.Units)}); }} catch (Exception e) when (Faults.Speaks(e)) {{ throw Faults.Of(e); }}");
+    // A stack trace shows the line where a statement begins, so the author's line begins with the statement.
+    private static string Mapping(SourcePlace place) => place.Line == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
+        $"#line ({place.Line},{place.Column})-({place.EndLine},{Math.Max(place.EndColumn, place.Column + 1)}) {Opening.Length} \"{FileName(place.File)}\"\n");
 
     private void WriteFields(List<Draft> drafts)
     {
         foreach (var unit in UnitTable.All.Where(unit => drafts.Any(draft => draft.TakenUnits.Contains(unit))))
         {
-            _text.AppendLine(CultureInfo.InvariantCulture, $"    private readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
+            _text.Line($"    private readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
         }
 
         foreach (var units in drafts.Select(draft => draft.Units).DistinctBy(units => CodeText.Field(units)))
         {
             var items = string.Join(", ", units.Select(unit => $"UnitTable.Required({CodeText.Literal(unit.Symbol)})"));
-            _text.AppendLine(CultureInfo.InvariantCulture, $"    private readonly Unit[] {CodeText.Field(units)} = [{items}];");
+            _text.Line($"    private readonly Unit[] {CodeText.Field(units)} = [{items}];");
         }
     }
 
