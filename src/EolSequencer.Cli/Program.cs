@@ -1,1 +1,23 @@
-return 0;
+using System.CommandLine;
+using EolSequencer.Cli.Commands;
+using EolSequencer.Model.Judging;
+using Spectre.Console;
+
+var console = AnsiConsole.Console;
+var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
+{
+    CheckCommand.Make(console),
+    RunCommand.Make(console),
+    ShowCommand.Make(console),
+    VerifyCommand.Make(console),
+};
+var parsed = root.Parse(args);
+if (parsed.Errors.Count > 0)
+{
+    foreach (var error in parsed.Errors) console.MarkupLineInterpolated($"[red]error[/]: {error.Message}");
+    console.WriteLine("'eol --help' lists the commands, 'eol COMMAND --help' their options");
+    return ExitCode.Document;
+}
+
+// A run ends by itself after Ctrl-C: what leaves the vehicle safe takes its time.
+return await parsed.InvokeAsync(new InvocationConfiguration { ProcessTerminationTimeout = null });

@@ -1,0 +1,19 @@
+namespace EolSequencer.Cli.Commands;
+
+/// <summary>What was typed behind <c>eol run</c>.</summary>
+internal sealed record RunChoices
+{
+    public required string Sequence { get; init; }
+    public required string Station { get; init; }
+    public required string? Order { get; init; }
+    public required string? Vin { get; init; }
+    public required IReadOnlyList<string> Operator { get; init; }
+    public required bool IsReal { get; init; }
+    public required ulong Seed { get; init; }
+    public required IReadOnlyList<string> Faults { get; init; }
+    public required IReadOnlyList<string> Only { get; init; }
+    public required int Repeat { get; init; }
+    public required string Language { get; init; }
+    public required string? Data { get; init; }
+    public required bool AsJson { get; init; }
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using EolSequencer.Cli.Operators;
+using Spectre.Console;
+
+namespace EolSequencer.Cli.Commands;
+
+/// <summary><c>eol run</c>: one sequence on one vehicle, or the same again with other seeds.</summary>
+internal static class RunCommand
+{
+    public static Command Make(IAnsiConsole console)
+    {
+        var sequence = new Argument<string>("SEQUENCE") { Description = "The sequence's file." };
+        var station = new Option<string>("--station") { Description = "The station's file.", HelpName = "FILE", Required = true };
+        var order = new Option<string?>("--order") { Description = "The vehicle's order, as a file.", HelpName = "FILE" };
+        var vin = new Option<string?>("--vin") { Description = "The vehicle's number; its order is looked for in the plant.", HelpName = "VIN" };
+        var person = new Option<string[]>("--operator")
+        {
+            Description = "Who answers: simulated, terminal, or script FILE.",
+            HelpName = "simulated|terminal|script FILE",
+            Arity = new ArgumentArity(1, 2),
+            AllowMultipleArgumentsPerToken = true,
+            DefaultValueFactory = _ => [OperatorChoice.Simulated],
+        };
+        var clock = new Option<string>("--clock") { Description = "Real time, or virtual time that jumps to what is due next.", DefaultValueFactory = _ => "virtual" };
+        clock.AcceptOnlyFromAmong("real", "virtual");
+        var seed = new Option<ulong>("--seed") { Description = "Fixes all that a simulation leaves to chance.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var inject = new Option<string[]>("--inject")
+        {
+            Description = "A fault of the simulated vehicle, NAME, NAME=VALUE or NAME@TIME; may be given again.",
+            HelpName = "FAULT",
+            DefaultValueFactory = _ => [],
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var only = new Option<string[]>("--only")
+        {
+            Description = "Runs only these steps or groups, by id; such a run releases nothing.",
+            HelpName = "PATH",
+            DefaultValueFactory = _ => [],
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var repeat = new Option<int>("--repeat") { Description = "How often, each time with the next seed.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var language = new Option<string>("--language") { Description = "Language of the prompts.", HelpName = "CODE", DefaultValueFactory = _ => "en" };
+        var data = new Option<string?>("--data") { Description = "The data folder that holds the record; without it the one of the station's file.", HelpName = "DIR" };
+        var json = JsonOption.Make();
+        var command = new Command("run", "Runs one sequence on one vehicle.")
+        {
+            sequence, station, order, vin, person, clock, seed, inject, only, repeat, language, data, json,
+        };
+        command.SetAction(parsed => new RunSession(console, new RunChoices
+        {
+            Sequence = parsed.GetRequiredValue(sequence),
+            Station = parsed.GetRequiredValue(station),
+            Order = parsed.GetValue(order),
+            Vin = parsed.GetValue(vin),
+            Operator = parsed.GetRequiredValue(person),
+            IsReal = parsed.GetRequiredValue(clock) == "real",
+            Seed = parsed.GetValue(seed),
+            Faults = parsed.GetRequiredValue(inject),
+            Only = parsed.GetRequiredValue(only),
+            Repeat = parsed.GetValue(repeat),
+            Language = parsed.GetRequiredValue(language),
+            Data = parsed.GetValue(data),
+            AsJson = parsed.GetValue(json),
+        }).Run());
+        return command;
+    }
+}

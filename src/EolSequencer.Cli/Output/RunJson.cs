@@ -1,0 +1,51 @@
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+
+namespace EolSequencer.Cli.Output;
+
+/// <summary>A run for programs: the roll-up and every step with its criteria.</summary>
+internal static class RunJson
+{
+    public static object Of(RunFold run) => new
+    {
+        run = run.Begun?.Run,
+        vin = run.Begun?.Order.Vin.Text,
+        sequence = run.Begun?.Sequence,
+        revision = run.Begun?.Revision,
+        mode = run.Begun?.Mode.ToString().ToLowerInvariant(),
+        seed = run.Begun?.Seed,
+        injected = run.Begun?.Injected,
+        verdict = run.Ended?.RollUp.Verdict.Word(),
+        interrupted = run.Ended?.Interrupted,
+        numbers = run.Ended is { RollUp: var numbers }
+            ? new { none = numbers.None, pass = numbers.Pass, inconclusive = numbers.Inconclusive, fail = numbers.Fail, error = numbers.Error }
+            : null,
+        seconds = run.At.TotalSeconds,
+        steps = run.Results.Select(Step),
+        notNeeded = run.NotNeeded,
+        notReached = run.Ended?.NotReached,
+        notApplicable = run.Begun?.NotApplicable,
+    };
+
+    private static object Step(Judged judged) => new
+    {
+        step = judged.Step,
+        attempt = judged.Attempt,
+        measured = judged.Measured.Word(),
+        counted = judged.Counted.Word(),
+        startSeconds = judged.Start / 1e6,
+        tookSeconds = judged.Took / 1e6,
+        cause = judged.Cause?.Word(),
+        detail = judged.Detail,
+        criteria = judged.Criteria.Select(one => new
+        {
+            of = one.Of.Length == 0 ? null : one.Of,
+            value = one.Value,
+            unit = one.Unit,
+            expected = one.Expected,
+            uncertainty = one.Uncertainty,
+            verdict = one.Verdict.Word(),
+            recordOnly = one.RecordOnly ? true : (bool?)null,
+        }),
+    };
+}

@@ -1,0 +1,86 @@
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using Spectre.Console;
+
+namespace EolSequencer.Cli.Output;
+
+/// <summary>A run as a table: group by group, and under it what did not pass.</summary>
+internal static class RunTable
+{
+    public static void Write(IAnsiConsole console, RunFold run)
+    {
+        if (run.Begun is not { } begun) return;
+        WriteHead(console, begun);
+        console.Write(Groups(run));
+        WriteMisses(console, run);
+        WriteEnd(console, run);
+    }
+
+    /// <summary>The part of an id that names its group at the top.</summary>
+    public static string GroupOf(string step)
+    {
+        var end = step.AsSpan().IndexOfAny('.', '[');
+        return end < 0 ? step : step[..end];
+    }
+
+    private static void WriteHead(IAnsiConsole console, RunBegun begun)
+    {
+        var options = string.Join(", ", begun.Order.Options.Select(option => $"{option.Key} {option.Value}"));
+        console.WriteLine();
+        console.MarkupLineInterpolated($"[bold]{begun.Order.Vin}[/]  {begun.Order.VehicleType}: {options}");
+        console.MarkupLineInterpolated($"run {begun.Run}, {begun.Sequence} revision {begun.Revision}, station {begun.Station}{Rehearsal(begun)}");
+    }
+
+    private static string Rehearsal(RunBegun begun)
+    {
+        if (begun.Mode == RunMode.Production) return "";
+        var faults = begun.Injected.IsEmpty ? "no fault put in" : $"faults put in: {string.Join(", ", begun.Injected)}";
+        return $", rehearsal (seed {begun.Seed}, {faults})";
+    }
+
+    private static Table Groups(RunFold run)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumn("group");
+        foreach (var name in new[] { "steps", "pass", "fail", "error", "inconcl.", "not judged" }) table.AddColumn(new TableColumn(name).RightAligned());
+        table.AddColumn("result");
+        foreach (var group in run.Results.GroupBy(result => GroupOf(result.Step)))
+        {
+            var numbers = RollUp.Of(group.Select(result => result.Counted));
+            table.AddRow(
+                new Text(group.Key), Number(group.Count()), Number(numbers.Pass), Number(numbers.Fail), Number(numbers.Error),
+                Number(numbers.Inconclusive), Number(numbers.None), new Markup($"[{Words.Colour(numbers.Verdict)}]{Words.Of(numbers.Verdict)}[/]"));
+        }
+
+        return table;
+    }
+
+    private static Text Number(int number) => new(number == 0 ? "" : number.ToString(System.Globalization.CultureInfo.InvariantCulture));
+
+    private static void WriteMisses(IAnsiConsole console, RunFold run)
+    {
+        foreach (var miss in run.Results.Where(result => result.Counted > Verdict.Pass))
+        {
+            console.MarkupLineInterpolated($"  [{Words.Colour(miss.Counted)}]{Words.Of(miss.Counted)}[/]  [bold]{miss.Step}[/]  {Words.Finding(miss)}");
+        }
+
+        if (run.Ended is not { NotReached: { IsEmpty: false } left }) return;
+        var groups = string.Join(", ", left.Select(GroupOf).Distinct());
+        console.MarkupLineInterpolated($"  [yellow]{Words.Of(Verdict.Inconclusive)}[/]  {Words.Count(left.Length, "step")} not reached, in {groups}");
+    }
+
+    private static void WriteEnd(IAnsiConsole console, RunFold run)
+    {
+        if (run.Stopped is { } stopped) console.MarkupLineInterpolated($"  stopped: {stopped.Reason}");
+        if (run.Ended is not { } ended)
+        {
+            console.MarkupLine("  the run has not ended");
+            return;
+        }
+
+        var lines = string.Join(" / ", ended.RollUp.ScreenLines);
+        var numbers = ended.RollUp;
+        console.MarkupLineInterpolated(
+            $"[bold {Words.Colour(numbers.Verdict)}]{lines}[/]  {numbers.Verdict.Word()}: {numbers.Pass} pass, {numbers.Fail} fail, {numbers.Error} error, {numbers.Inconclusive} inconclusive, {numbers.None} not judged, in {Words.Seconds(run.At)}{(ended.Interrupted ? ", interrupted" : "")}");
+    }
+}

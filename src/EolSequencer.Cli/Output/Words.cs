@@ -1,0 +1,63 @@
+using System.Globalization;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Units;
+
+namespace EolSequencer.Cli.Output;
+
+/// <summary>How results read: a verdict is a sign and a word, never a colour alone.</summary>
+internal static class Words
+{
+    public static string Sign(Verdict verdict) => verdict switch
+    {
+        Verdict.None => "·",
+        Verdict.Pass => "✓",
+        Verdict.Inconclusive => "?",
+        Verdict.Fail => "✗",
+        _ => "!",
+    };
+
+    public static string Of(Verdict verdict) => $"{Sign(verdict)} {verdict.Word()}";
+
+    public static string Colour(Verdict verdict) => verdict switch
+    {
+        Verdict.None => "grey",
+        Verdict.Pass => "green",
+        Verdict.Inconclusive => "yellow",
+        Verdict.Fail => "red",
+        _ => "magenta",
+    };
+
+    public static string Seconds(TimeSpan time) => string.Create(CultureInfo.InvariantCulture, $"{time.TotalSeconds:0.0} s");
+
+    public static string Count(int number, string one, string? many = null) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many ?? one + "s")}");
+
+    /// <summary>What was found against what was expected, with digits enough not to contradict the verdict.</summary>
+    public static string Finding(Judged judged)
+    {
+        var parts = judged.Criteria.Where(criterion => criterion.Verdict == judged.Measured || judged.Criteria.Length == 1).Select(Finding);
+        var cause = judged.Cause is { } missing ? missing.Word() : null;
+        return string.Join("; ", parts.Append(cause).Append(judged.Detail).Where(part => !string.IsNullOrEmpty(part)));
+    }
+
+    private static string Finding(CriterionResult criterion)
+    {
+        var of = criterion.Of.Length == 0 ? "" : $"{criterion.Of}: ";
+        if (criterion.Value is not { } value) return of.Length == 0 ? "" : of + "no value";
+        var unit = criterion.Unit is null ? "" : " " + criterion.Unit;
+        if (criterion.Expected is not { } expected) return $"{of}{value}{unit}";
+        return Window(criterion) is { } window && decimal.TryParse(value, NumberStyles.Number, CultureInfo.InvariantCulture, out var number)
+            ? $"{of}{ShownValue.Of(number, window, Number(criterion.Uncertainty) ?? 0).Value} (wanted {expected})"
+            : $"{of}{value}{unit} (wanted {expected})";
+    }
+
+    private static Window? Window(CriterionResult criterion)
+    {
+        var (low, high) = (Number(criterion.Low), Number(criterion.High));
+        if (low is null && high is null) return null;
+        return new Window(low, high, criterion.Unit is null ? null : UnitTable.Required(criterion.Unit));
+    }
+
+    private static decimal? Number(string? text) => text is null ? null : decimal.Parse(text, CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,2 @@
+namespace EolSequencer.Model.Ports;
+public sealed record OperatorScript;

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Vehicles;
+using EolSequencer.Simulators.Bus;
+using EolSequencer.Simulators.Faults;
+using EolSequencer.Simulators.Time;
+using EolSequencer.Station.Running;
+
+namespace EolSequencer.Rehearsal.Simulated;
+
+/// <summary>One rehearsal in virtual time: the same request gives the same events, byte for byte.</summary>
+public static class VirtualRun
+{
+    /// <summary>Runs to the end on the caller's thread.</summary>
+    /// <param name="stop">Ends the steps when cancelled; asked for at each event, so that it may come from any thread.</param>
+    public static VirtualRunEnd Run(VirtualRunRequest request, CancellationToken stop = default)
+    {
+        var time = new VirtualTime(request.Start);
+        using var station = new SimulatedStation(request.Order, time, request.Seed, request.Faults) { Observer = request.Observer };
+        using var stopping = new CancellationTokenSource();
+        var journal = new ShowingJournal(request.Journal, _ =>
+        {
+            // The token of the outside is looked at on the run's thread, so the run stays on it.
+            if (stop.IsCancellationRequested) stopping.Cancel();
+        });
+        var end = time.Run(() => VehicleRun.RunAsync(
+            new VehicleRunRequest
+            {
+                Run = request.Run,
+                Sequence = request.Sequence,
+                Plant = request.Plant,
+                Station = request.Station,
+                Order = request.Order,
+                Adapters = station.Adapters,
+                Operator = request.Operator?.Invoke(station.Operator, time) ?? station.Operator,
+                Journal = journal,
+                Time = time,
+                Mode = RunMode.Rehearsal,
+                Seed = request.Seed,
+                Injected = [.. request.Faults.Select(fault => fault.ToString())],
+                Only = request.Only,
+            },
+            stopping.Token));
+        return new VirtualRunEnd(end, station.Unsuitable, station.FramesCarried, time.Now);
+    }
+}
+
+/// <summary>What is rehearsed.</summary>
+public sealed record VirtualRunRequest
+{
+    /// <summary>Id of the run, given by the record.</summary>
+    public required string Run { get; init; }
+    public required CheckedSequence Sequence { get; init; }
+    public required Plant Plant { get; init; }
+    public required StationFile Station { get; init; }
+    public required Order Order { get; init; }
+    public required IRunJournal Journal { get; init; }
+
+    /// <summary>Wall time at the start.</summary>
+    public required DateTimeOffset Start { get; init; }
+
+    /// <summary>Fixes all that is left to chance.</summary>
+    public required ulong Seed { get; init; }
+
+    /// <summary>What is wrong with the vehicle or its operator.</summary>
+    public ImmutableArray<InjectedFault> Faults { get; init; } = [];
+
+    /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
+    public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>Stands in for the simulated person, or around it; null: the simulated person.</summary>
+    public Func<IOperator, TimeProvider, IOperator>? Operator { get; init; }
+
+    /// <summary>Sees every frame on the bus; null: nobody.</summary>
+    public IBusObserver? Observer { get; init; }
+}
+
+/// <summary>What came of a rehearsal.</summary>
+/// <param name="Unsuitable">Faults that this vehicle cannot have.</param>
+/// <param name="Frames">Frames the bus carried.</param>
+/// <param name="Took">Virtual time.</param>
+public sealed record VirtualRunEnd(VehicleRunEnd End, ImmutableArray<InjectedFault> Unsuitable, long Frames, TimeSpan Took);
