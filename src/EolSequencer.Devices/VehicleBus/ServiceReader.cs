@@ -42,11 +42,14 @@ internal sealed class ServiceReader(UnitDirectory units, TimeProvider time) : IC
             if (last.Missing is { } cause) return Reading.None(cause, last.Stamp, last.Detail!);
             var list = ReadDtcInformation.ReadList(last.Response.Span);
             if (list.Fault is { } fault) return Reading.None(MissingCause.ShortAnswer, last.Stamp, $"{unit}: {Convert.ToHexString(request)}: {fault}", last.Response);
-            foreach (var entry in list.Value.Entries) codes.Add(meant.Count == 1 ? entry.Code.ToString() : $"{unit}:{entry.Code}");
+            foreach (var entry in list.Value.Entries) codes.Add(meant.Count == 1 ? TextOf(entry.Code) : $"{unit}:{TextOf(entry.Code)}");
         }
 
         return Reading.Of(new ListValue(codes.DrainToImmutable()), last.Stamp, meant.Count == 1 ? last.Response : default);
     }
+
+    /// <summary>The usual five characters; a failure type that says something follows behind a hyphen (SAE J2012-DA).</summary>
+    private static string TextOf(TroubleCode code) => code.FailureType is null or 0 ? code.BaseText : code.ToString();
 
     /// <summary>Yes when every unit meant answers; a unit that refuses the request is awake all the same.</summary>
     private async ValueTask<Reading> PresenceAsync(ChannelSource.Service service, string? index, CancellationToken cancel)

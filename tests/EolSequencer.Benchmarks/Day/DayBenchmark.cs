@@ -1,0 +1,129 @@
+using System.Diagnostics;
+using System.Security.Cryptography;
+using System.Text;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Loading;
+using EolSequencer.Model.Events;
+using EolSequencer.Model.Judging;
+using EolSequencer.Model.Ports;
+using EolSequencer.Records;
+using EolSequencer.Records.Stations;
+using EolSequencer.Rehearsal.Simulated;
+
+namespace EolSequencer.Benchmarks.Day;
+
+/// <summary>
+/// A day of a plant: 1,300 vehicles through the start-up sequence of the demo plant, in virtual time, with real frames
+/// and the record on. One process, one thread that runs vehicles, one that writes.
+/// </summary>
+internal static class DayBenchmark
+{
+    private const int Full = 1300;
+    private const int Small = 26;
+    private static readonly DateTimeOffset Start = new(2026, 11, 25, 5, 0, 0, TimeSpan.Zero);
+
+    public static int Run(string[] args)
+    {
+        var vehicles = args.Contains("small") ? Small : Full;
+        var plant = Path.Combine(Repository.Root, "sequences", "demo");
+        var sequence = SequenceLoader.Load(Path.Combine(plant, "startup", "startup.yaml"), ExpressionCache.None);
+        var station = StationLoader.Load(Path.Combine(plant, "stations", "startup.yaml"));
+        var orders = Directory.GetFiles(Path.Combine(plant, "orders"), "*.yaml").Order(StringComparer.Ordinal)
+            .Select(file => OrderLoader.Load(file, ExpressionCache.None).Order!).ToList();
+        var folder = Directory.CreateTempSubdirectory("eol-day");
+        try
+        {
+            var opened = (FolderResult<DataFolder>.Opened)DataFolder.Open(folder.FullName, TimeProvider.System);
+            using var hold = ((StationResult.Taken)opened.Folder.TakeStation(station.Station!.Id)).Station;
+            var day = new DayRun(sequence, station.Station!, orders, hold);
+            day.Run(Math.Min(vehicles, 60)); // Warm-up: compiled code, open files.
+            GC.Collect();
+            var begun = Stopwatch.GetTimestamp();
+            var sum = day.Run(vehicles);
+            var seconds = Stopwatch.GetElapsedTime(begun).TotalSeconds;
+            Print(seconds, vehicles, sum, folder);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+
+        return 0;
+    }
+
+    private static void Print(double seconds, int vehicles, DaySum sum, DirectoryInfo folder)
+    {
+        Figures.Print("seconds", seconds, "s");
+        Figures.Print("vehicles", vehicles);
+        Figures.Print("judged steps", sum.Judged);
+        Figures.Print("judged steps with a verdict", sum.Decided);
+        Figures.Print("events", sum.Events);
+        Figures.Print("frames encoded and decoded", sum.Frames);
+        Figures.Print("record bytes", folder.GetFiles("*", SearchOption.AllDirectories).Sum(file => file.Length), "B");
+        Figures.Print("peak memory", Process.GetCurrentProcess().PeakWorkingSet64 / 1024.0 / 1024.0, "MiB", "0");
+        Console.WriteLine($"checksum: {Convert.ToHexString(sum.Hash.GetHashAndReset())[..16]}");
+        Figures.PrintMachine();
+        var (reference, why) = PythonReference.Measure();
+        if (reference is null)
+        {
+            Console.WriteLine($"reference: left out, {why}");
+            return;
+        }
+
+        Figures.Print("reference, pytest and python-can, one vehicle", reference.Value, "s");
+        Figures.Print("reference, the same number of vehicles", reference.Value * vehicles, "s", "0");
+        Figures.Print("ratio", reference.Value * vehicles / seconds, "", "0.0");
+    }
+
+    private sealed class DaySum
+    {
+        public long Judged { get; set; }
+        public long Decided { get; set; }
+        public long Events { get; set; }
+        public long Frames { get; set; }
+        public IncrementalHash Hash { get; } = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    }
+
+    private sealed class DayRun(LoadResult sequence, Model.Plants.StationFile station, IReadOnlyList<Model.Vehicles.Order> orders, StationHold hold)
+    {
+        public DaySum Run(int vehicles)
+        {
+            var sum = new DaySum();
+            using var batch = hold.BeginBatch();
+            for (var number = 0; number < vehicles; number++)
+            {
+                using var journal = batch.BeginRun();
+                var counting = new CountingJournal(journal, sum);
+                var end = VirtualRun.Run(new VirtualRunRequest
+                {
+                    Run = journal.Run,
+                    Sequence = sequence.Sequence!,
+                    Plant = sequence.Plant!,
+                    Station = station,
+                    Order = orders[number % orders.Count],
+                    Journal = counting,
+                    Start = Start,
+                    Seed = (ulong)number,
+                });
+                journal.Complete();
+                sum.Frames += end.Frames;
+                sum.Hash.AppendData(Encoding.ASCII.GetBytes($"{number}:{end.End.Result!.RollUp}:{end.Frames}:{end.Took.Ticks};"));
+            }
+
+            batch.Complete();
+            return sum;
+        }
+    }
+
+    private sealed class CountingJournal(IRunJournal journal, DaySum sum) : IRunJournal
+    {
+        public void Append(RunEvent next)
+        {
+            journal.Append(next);
+            sum.Events++;
+            if (next is not Judged judged) return;
+            sum.Judged++;
+            if (judged.Measured != Verdict.None) sum.Decided++;
+        }
+    }
+}
