@@ -7,7 +7,8 @@ using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Records;
-using EolSequencer.Records.Stations;
+using StationHold = EolSequencer.Records.Stations.StationHold;
+using TakenStation = EolSequencer.Records.Stations.StationResult;
 using EolSequencer.Rehearsal.Simulated;
 
 namespace EolSequencer.Benchmarks.Day;
@@ -34,7 +35,7 @@ internal static class DayBenchmark
         try
         {
             var opened = (FolderResult<DataFolder>.Opened)DataFolder.Open(folder.FullName, TimeProvider.System);
-            using var hold = ((StationResult.Taken)opened.Folder.TakeStation(station.Station!.Id)).Station;
+            using var hold = ((TakenStation.Taken)opened.Folder.TakeStation(station.Station!.Id)).Station;
             var day = new DayRun(sequence, station.Station!, orders, hold);
             day.Run(Math.Min(vehicles, 60)); // Warm-up: compiled code, open files.
             GC.Collect();
