@@ -58,7 +58,7 @@ internal sealed class DiagnosticServer(ControlUnit unit, ISchedule schedule) : I
         }
 
         (_request, _isForGroup, _isBusy, _hasAskedForPatience) = (request, isForGroup, true, false);
-        var needed = WorkTime.Of(bytes) + unit.NextAnswerTime() + unit.Quirks.ExtraDelay;
+        var needed = (ServiceDesk.IsServed(unit, bytes[0]) ? WorkTime.Of(bytes) : TimeSpan.Zero) + unit.NextAnswerTime() + unit.Quirks.ExtraDelay;
         var asks = unit.Quirks.PendsForEver || (needed > FirstPending && unit.Quirks.ExtraDelay == TimeSpan.Zero);
         if (asks) At(FirstPending, Pending);
         if (!unit.Quirks.PendsForEver) At(needed, Answer);

@@ -22,7 +22,7 @@ internal sealed class SoundMeter(string role, string? instrument, TimeProvider t
     public override async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         if (request.Channel.Name != "level") return Refuse(request.Channel.Name);
-        var next = new TaskCompletionSource<Reading>(TaskCreationOptions.RunContinuationsAsynchronously);
+        var next = new TaskCompletionSource<Reading>();
         _waiting.Add(next);
         using var given = cancel.UnsafeRegister(static (state, token) => ((TaskCompletionSource<Reading>)state!).TrySetCanceled(token), next);
         return await next.Task;
@@ -51,7 +51,8 @@ internal sealed class SoundMeter(string role, string? instrument, TimeProvider t
         van.HasChanged -= Listen;
         if (quirks.SoundMeterIsSilent) return;
         var reading = Measured(_highest + (Math.Clamp(_noise.Normal(), -3, 3) * 0.2), Decibel, 1);
-        foreach (var waiting in _waiting) waiting.TrySetResult(reading);
+        var waiting = _waiting.ToArray();
         _waiting.Clear();
+        foreach (var next in waiting) next.TrySetResult(reading);
     }
 }

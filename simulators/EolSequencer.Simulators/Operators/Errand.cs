@@ -14,7 +14,10 @@ internal sealed class Errand : IDue
     private const int FirstMovement = 2;
 
     private readonly SimulatedOperator _person;
-    private readonly TaskCompletionSource<Answer> _answer = new(TaskCreationOptions.RunContinuationsAsynchronously);
+
+    // Completed from the schedule, never from inside AskAsync. Continuations that were to run asynchronously would go by
+    // way of the thread pool when somebody waits for the first of several tasks.
+    private readonly TaskCompletionSource<Answer> _answer = new();
     private readonly List<Action> _movements = [];
     private Action? _releaseWhenSeen;
     private TimeSpan _busyUntil;
@@ -71,8 +74,8 @@ internal sealed class Errand : IDue
     {
         if (IsOver) return;
         IsOver = true;
-        _answer.TrySetResult(answer);
         _person.Ended(this);
+        _answer.TrySetResult(answer);
     }
 
     /// <summary>The prompt is withdrawn.</summary>
@@ -80,7 +83,6 @@ internal sealed class Errand : IDue
     {
         if (IsOver) return;
         IsOver = true;
-        _answer.TrySetCanceled(cancel);
         if (!HasBegun) _person.Ended(this);
         else if (_releaseWhenSeen is { } release)
         {
@@ -88,6 +90,8 @@ internal sealed class Errand : IDue
             Then(Random.Duration(TimeSpan.FromMilliseconds(350), 0.2), release);
             FinishWhenFree();
         }
+
+        _answer.TrySetCanceled(cancel);
     }
 
     public void Begin() => HasBegun = true;

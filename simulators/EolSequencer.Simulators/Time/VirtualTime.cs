@@ -17,7 +17,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     /// <summary>How many happenings and continuations may come at one and the same moment.</summary>
     public const int MostAtOneMoment = 10_000_000;
 
-    private const string ThreadLeavers = "Task.Run, CancelAsync, ConfigureAwait(false), real input and output";
+    private const string ThreadLeavers = 
+        "Task.Run, CancelAsync, ConfigureAwait(false), real input and output, WhenAny, WhenAll or WaitAsync of a source with RunContinuationsAsynchronously";
 
     private readonly PriorityQueue<Entry, Place> _due = new();
     private readonly Queue<Continuation> _ready = new();
@@ -59,8 +60,16 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     public TimeSpan Moment(long stamp) => new(stamp);
 
     /// <inheritdoc/>
-    public void At(TimeSpan due, IDue target, int what = 0) =>
+    public void At(TimeSpan due, IDue target, int what = 0)
+    {
+        ArgumentNullException.ThrowIfNull(target);
+        if (_thread is not null && _thread != Thread.CurrentThread)
+        {
+            throw new InvalidOperationException($"virtual time belongs to one thread, this is another ({ThreadLeavers})");
+        }
+
         _due.Enqueue(new Entry(target, what), new Place(due < _now ? _now : due, _placed++));
+    }
 
     /// <summary>Lets a callback run at a moment, counted from the start; one that has passed is now.</summary>
     public void At(TimeSpan due, Action callback) => At(due, new Callback(callback));

@@ -17,7 +17,7 @@ internal static class ServiceDesk
         }
 
         if (!IsKnown((ServiceId)service)) return NegativeCode.ServiceNotSupported;
-        if (unit.Session.IsDefault && NeedsSession((ServiceId)service)) return NegativeCode.ServiceNotSupportedInActiveSession;
+        if (!IsServed(unit, service)) return NegativeCode.ServiceNotSupportedInActiveSession;
         return (ServiceId)service switch
         {
             ServiceId.DiagnosticSessionControl => UnitServices.ChangeSession(unit, request.Span),
@@ -34,6 +34,9 @@ internal static class ServiceDesk
             _ => RoutineServices.Control(unit, request),
         };
     }
+
+    /// <summary>Whether the session lets a service be served; otherwise it is refused without any work.</summary>
+    public static bool IsServed(ControlUnit unit, byte service) => !unit.Session.IsDefault || !NeedsSession((ServiceId)service);
 
     private static bool IsKnown(ServiceId service) => service is
         ServiceId.DiagnosticSessionControl or ServiceId.EcuReset or ServiceId.ClearDiagnosticInformation or

@@ -10,14 +10,20 @@ internal static class LampPoints
     private static readonly string[] Sides = ["left", "right"];
     private static readonly string[] Circuits = [.. Lamps.Names];
 
+    private static readonly string[] Seen =
+    [
+        "low_left", "low_right", "position_left", "position_right", "tail_left", "tail_right", "plate",
+        "turn_front_left", "turn_front_right", "turn_rear_left", "turn_rear_right", "stop_left", "stop_right", "stop_high",
+    ];
+
     public static IEnumerable<FaultPoint> All =>
     [
         For("lamp_open", FaultKind.OpenCircuit, StepClass.Safety, "the lamp is dark and draws nothing", Circuits,
             (target, lamp) => target.Van.Lamps[lamp].IsOpen = true),
         ForNumber("lamp_current", FaultKind.Short, StepClass.Safety, "the lamp draws so many times its current", Circuits, 1.6, "",
             (target, lamp, factor) => target.Van.Lamps[lamp].Amps *= factor),
-        For("lamp_wet", FaultKind.WrongPart, StepClass.Safety, "water or dirt behind the lens: only a person sees it", Circuits,
-            (target, lamp) => target.Van.Lamps[lamp].LooksWrong = true),
+        For("lamp_wet", FaultKind.WrongPart, StepClass.Safety, "water or dirt behind the lens: only a person sees it", Seen,
+            (target, lamp) => target.Van.Lamps[Seen[lamp]].LooksWrong = true),
         For("lamps_swapped", FaultKind.Swapped, StepClass.Safety, "a position lamp sits where the daytime lamp belongs, and the other way round", Sides,
             (target, side) => Swap(target.Van.Lamps[4 + side], target.Van.Lamps[6 + side])),
         One("flasher_dead", FaultKind.Stuck, StepClass.Safety, "no turn signal flashes",

@@ -9,6 +9,9 @@ namespace EolSequencer.Simulators.Faults.Points;
 /// <summary>Control units: what they are, what they remember, how they behave on the bus.</summary>
 internal static class UnitPoints
 {
+    private static readonly string[] Controlled =
+        [.. UnitTypes.All.Where(type => Array.Exists(type.Records, record => record.Take is not null)).Select(type => type.Name)];
+
     public static IEnumerable<FaultPoint> All =>
     [
         ForUnit("unit_silent", FaultKind.SilentUnit, StepClass.Safety, "the unit is dead: no answer and none of its frames",
@@ -37,8 +40,8 @@ internal static class UnitPoints
             (_, unit) => unit.Quirks.ReadRefusal = NegativeCode.ConditionsNotCorrect),
         ForUnit("clear_refused", FaultKind.SilentUnit, StepClass.Safety, "the unit refuses to clear its trouble codes",
             (_, unit) => unit.Quirks.ClearFails = true),
-        ForUnit("outputs_kept", FaultKind.Stuck, StepClass.Safety, "the unit refuses to give outputs back",
-            (_, unit) => unit.Quirks.KeepsOutputs = true),
+        For("outputs_kept", FaultKind.Stuck, StepClass.Safety, "the unit refuses to give outputs back", Controlled,
+            (target, unit) => target.Network.Find(Controlled[unit])!.Quirks.KeepsOutputs = true, IsUnitFitted),
     ];
 
     private static string Other(string text) => text.Length == 0 ? "X" : text[..^1] + (text[^1] == 'X' ? 'Y' : 'X');
