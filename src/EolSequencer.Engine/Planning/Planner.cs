@@ -168,9 +168,8 @@ public sealed class Planner
             Pattern = pattern,
             Words = group.Words.IsEmpty ? around.Words : group.Words.AddRange(around.Words),
             OperatorPlace = group.OperatorPlace ?? around.OperatorPlace,
-            Arguments = ArgumentsOf(group, around.Arguments),
         };
-        IEnumerable<(Arguments Arguments, ImmutableArray<string> Values)> loops = [(inside.Arguments, [])];
+        IEnumerable<(Arguments Arguments, ImmutableArray<string> Values)> loops = [(around.Arguments, [])];
         foreach (var loop in group.Each)
         {
             loops = loops.SelectMany(outer => loop.Values
@@ -181,11 +180,11 @@ public sealed class Planner
         foreach (var (arguments, values) in loops)
         {
             var id = values.IsEmpty ? inside.Id : $"{inside.Id}[{string.Join(',', values)}]";
-            yield return inside with { Id = id, Arguments = arguments, All = around.All || Wanted(id, pattern) };
+            yield return inside with { Id = id, Arguments = ArgumentsOf(group, arguments), All = around.All || Wanted(id, pattern) };
         }
     }
 
-    /// <summary>A fragment sees its parameters only; a plain group sees what is around it.</summary>
+    /// <summary>A fragment sees its parameters only, which loop names of its own group may give; a plain group sees what is around it.</summary>
     private Arguments ArgumentsOf(Group group, Arguments outer) => group.Fragment is null
         ? outer
         : group.Arguments.Aggregate(Arguments.None, (sum, argument) => sum.With(argument.Name, Known(argument.Value, outer)));

@@ -49,28 +49,35 @@ internal sealed class SequenceLoad
         return new Loaded(sequence, context.Plant, _files);
     }
 
+    /// <summary>
+    /// What the sequence builds on; null when there is a fault in it. The sequence itself is then not bound: most of what
+    /// would be found would be consequences.
+    /// </summary>
     private BindingContext? Context(SequenceHead head)
     {
-        var plantFile = _folder.PlantFile;
-        var typeFile = _folder.Find(FileKind.VehicleType, head.VehicleType.Text, head.VehicleType.Place);
-        var vehicle = typeFile is not null && Read(typeFile) is { } typeRoot ? VehicleTypeBinder.Bind(typeRoot, _batch, _report) : null;
-        var plant = plantFile is not null && Read(plantFile) is { } plantRoot ? PlantBinder.Bind(plantRoot, vehicle?.Type, _batch, _report) : null;
-        if (vehicle is null || plant is null) return null;
-
+        var own = new Report();
+        var vehicle = Root(FileKind.VehicleType, head.VehicleType) is { } typeRoot ? VehicleTypeBinder.Bind(typeRoot, _batch, own) : null;
+        var plant = _folder.PlantFile is { } plantFile && Read(plantFile) is { } plantRoot ? PlantBinder.Bind(plantRoot, vehicle?.Type, _batch, own) : null;
         var roles = ImmutableSortedDictionary.CreateBuilder<string, DeviceKind>(StringComparer.Ordinal);
-        foreach (var (role, kind) in head.Devices)
+        foreach (var (role, id) in head.Devices)
         {
-            if (Kind(kind, vehicle) is { } found) roles[role] = found;
+            if (Kind(id, vehicle, own) is { } kind) roles[role] = kind;
         }
 
-        return new BindingContext(_folder, plant, vehicle, roles.ToImmutable(), _batch, _report, _places, _files);
+        foreach (var finding in own.InOrder) _report.Add(finding);
+        var isWhole = !own.HasErrors && vehicle is not null && plant is not null && roles.Count == head.Devices.Length;
+        if (isWhole) return new BindingContext(_folder, plant!, vehicle!, roles.ToImmutable(), _batch, _report, _places, _files);
+        _batch.Compile();
+        return null;
     }
 
-    private DeviceKind? Kind(YamlScalar id, BoundVehicleType vehicle)
+    private DeviceKind? Kind(YamlScalar id, BoundVehicleType? vehicle, Report own)
     {
-        if (id.Text == DeviceKind.VehicleBus) return vehicle.Type.Bus;
-        return _folder.Find(FileKind.DeviceKind, id.Text, id.Place) is { } file && Read(file) is { } root ? DeviceKindBinder.Bind(root, _report) : null;
+        if (id.Text == DeviceKind.VehicleBus) return vehicle?.Type.Bus;
+        return Root(FileKind.DeviceKind, id) is { } root ? DeviceKindBinder.Bind(root, own) : null;
     }
+
+    private YamlNode? Root(FileKind kind, YamlScalar id) => _folder.Find(kind, id.Text, id.Place) is { } file ? Read(file) : null;
 
     private YamlNode? Read(PlantFile file)
     {

@@ -21,9 +21,16 @@ internal static partial class ExpectedDiagnostics
     {
         var report = new Report();
         check(Texts.Source(document), report);
-        var found = report.InOrder.ToList();
+        Hold([(Texts.FileName, document)], report.InOrder);
+    }
+
+    /// <summary>Compares what was found in several documents with what they state.</summary>
+    /// <param name="documents">Each with the file name that diagnostics show.</param>
+    public static void Hold(IEnumerable<(string File, string Document)> documents, IEnumerable<Diagnostic> diagnostics)
+    {
+        var found = diagnostics.ToList();
         var missing = new List<Expectation>();
-        foreach (var expected in In(document))
+        foreach (var expected in documents.SelectMany(document => In(document.File, document.Document)))
         {
             var match = found.FindIndex(expected.IsMetBy);
             if (match < 0) missing.Add(expected);
@@ -34,7 +41,7 @@ internal static partial class ExpectedDiagnostics
         Assert.Fail(string.Join('\n', [.. missing.Select(one => $"missing: {one}"), .. found.Select(one => $"not expected: {one}")]));
     }
 
-    private static IEnumerable<Expectation> In(string document)
+    private static IEnumerable<Expectation> In(string file, string document)
     {
         var target = 0;
         var lines = document.ReplaceLineEndings("\n").Split('\n');
@@ -49,6 +56,7 @@ internal static partial class ExpectedDiagnostics
 
             var carets = match.Groups["carets"];
             yield return new Expectation(
+                file,
                 match.Groups["code"].Value,
                 match.Groups["severity"].Value,
                 target,
@@ -60,15 +68,16 @@ internal static partial class ExpectedDiagnostics
     [GeneratedRegex(@"^\s*(?<hash>#)\s*(?<carets>\^*)\s*expect (?<severity>error|warning|information) (?<code>[A-Z]{3}\d{3})\s*$")]
     private static partial Regex Pattern();
 
-    private sealed record Expectation(string Code, string SeverityWord, int Line, int Column, int? Length)
+    private sealed record Expectation(string File, string Code, string SeverityWord, int Line, int Column, int? Length)
     {
         public bool IsMetBy(Diagnostic one) =>
             one.Code.Id == Code
+            && one.Place.File == File
             && one.Severity.ToString().Equals(SeverityWord, StringComparison.OrdinalIgnoreCase)
             && (one.Place.Line, one.Place.Column) == (Line, Column)
             && (Length is null || (one.Place.EndLine, one.Place.EndColumn) == (Line, Column + Length));
 
         public override string ToString() =>
-            string.Create(CultureInfo.InvariantCulture, $"{Texts.FileName}:{Line}:{Column}: {SeverityWord} {Code}") + (Length is null ? "" : $", {Length} characters long");
+            string.Create(CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}: {SeverityWord} {Code}") + (Length is null ? "" : $", {Length} characters long");
     }
 }

@@ -62,13 +62,12 @@ internal sealed class NodeInstances
 
     private void AddGroup(Group group, Around around)
     {
-        var inside = around with { Arguments = ArgumentsOf(group, around.Arguments) };
-        IEnumerable<(Around Inside, ImmutableArray<string> Values)> loops = [(inside, [])];
+        IEnumerable<(Around Inside, ImmutableArray<string> Values)> loops = [(around, [])];
         foreach (var loop in group.Each) loops = loops.SelectMany(outer => Turns(loop, outer.Inside).Select(turn => (turn.Inside, outer.Values.Add(turn.Value))));
 
         foreach (var (turn, values) in loops.Take(Most))
         {
-            var instance = turn with { Id = values.IsEmpty ? around.Id : $"{around.Id}[{string.Join(',', values)}]" };
+            var instance = turn with { Arguments = ArgumentsOf(group, turn.Arguments), Id = values.IsEmpty ? around.Id : $"{around.Id}[{string.Join(',', values)}]" };
             Add(group, instance);
             Add(group.Children, instance);
             Add(group.Always, instance);

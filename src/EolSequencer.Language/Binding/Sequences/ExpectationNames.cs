@@ -84,11 +84,6 @@ internal sealed class ExpectationNames(Scope scope, ImmutableArray<string> index
         return false;
     }
 
-    private Expectation? Window(YamlNode node, JudgedValue judged)
-    {
-        if (ExpectationParser.Parse(node, scope.Report) is not { } syntax) return null;
-        if (syntax is not ExpectationSyntax.Limit) return new ExpectationBinder(judged, this, scope.Report).Bind(syntax);
-        scope.Report.Add(LimitCodes.LimitInLimit, node.Place, $"{Shown.Quoted(syntax.Part.Text)} is a limit itself");
-        return null;
-    }
+    private Expectation? Window(YamlNode node, JudgedValue judged) =>
+        ExpectationParser.Parse(node, scope.Report) is { } syntax ? new ExpectationBinder(judged, this, scope.Report).Bind(syntax) : null;
 }

@@ -40,20 +40,21 @@ internal sealed record FragmentFile(MapReader Keys, ImmutableArray<BoundParamete
         .Select(entry => (entry.Key.Text, entry.Value.AsText($"the kind of '{entry.Key.Text}'", Keys.Report)!))
         .Where(device => device.Item2 is not null);
 
-    /// <summary>Every role of the fragment is one of the sequence, of the same kind.</summary>
+    /// <summary>Whether every role of the fragment is one of the sequence, of the same kind; reported when not.</summary>
     /// <param name="used">Where the fragment is used.</param>
-    public void CheckDevices(BindingContext context, SourcePlace used)
+    public bool FindsDevices(BindingContext context, SourcePlace used)
     {
+        var isWhole = true;
         foreach (var (role, wanted) in Devices)
         {
-            if (!context.Roles.TryGetValue(role, out var found))
-            {
-                context.Report.Add(SequenceCodes.RoleMissing, used, $"the fragment needs a device '{role}' of kind '{wanted.Text}', the sequence has none");
-            }
-            else if (found.Id != wanted.Text)
-            {
-                context.Report.Add(SequenceCodes.RoleMissing, used, $"the fragment needs '{role}' to be a {wanted.Text}, in the sequence it is a {found.Id}");
-            }
+            var found = context.Roles.GetValueOrDefault(role);
+            if (found?.Id == wanted.Text) continue;
+            isWhole = false;
+            context.Report.Add(SequenceCodes.RoleMissing, used, found is null
+                ? $"the fragment needs a device '{role}' of kind '{wanted.Text}', the sequence has none"
+                : $"the fragment needs '{role}' to be a {wanted.Text}, in the sequence it is a {found.Id}");
         }
+
+        return isWhole;
     }
 }

@@ -25,17 +25,20 @@ internal static class FragmentUse
         }
 
         if (file.Root is null || FragmentFile.Open(file.Root, around.Report) is not { } fragment) return null;
-        fragment.CheckDevices(around.Context, use.Place);
         var arguments = FragmentArguments.Bind(keys, use, fragment.Parameters, around);
+        if (!fragment.FindsDevices(around.Context, use.Place)) return null;
         var inside = fragment.Inside(around with
         {
             Fragments = around.Fragments.Add(file.Id),
             Results = around.Results.Enter(group.Id, group.Each, isFragment: true),
         });
         var siblings = new Dictionary<string, SourcePlace>(StringComparer.Ordinal);
-        var steps = NodeListBinder.Bind(fragment.Keys.List("steps"), inside, siblings);
-        var outside = around with { Results = around.Results.Enter(group.Id, group.Each, isFragment: true) };
+        var items = fragment.Keys.List("steps");
+        var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
+        var steps = isSideBySide ? NodeListBinder.BindSideBySide(items, inside, siblings) : NodeListBinder.Bind(items, inside, siblings);
+        var outside = around with { Arguments = ArgumentNames.None(around.Context.Vehicle.Type), Results = around.Results.Enter(group.Id, group.Each, isFragment: true) };
         var always = NodeListBinder.Bind(keys.List("always"), outside, new Dictionary<string, SourcePlace>(siblings, StringComparer.Ordinal));
+        WordsCheck.Run(fragment.Keys.FreeMap("words"), fragment.Parameters, steps.Nodes, around.Report);
         return new BoundNode(
             group with
             {

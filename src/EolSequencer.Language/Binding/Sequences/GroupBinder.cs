@@ -63,7 +63,8 @@ internal static class GroupBinder
     {
         var inside = around with { Results = around.Results.Enter(group.Id, group.Each, isFragment: false) };
         var siblings = new Dictionary<string, SourcePlace>(StringComparer.Ordinal);
-        var steps = NodeListBinder.Bind(keys.List("steps"), inside, siblings);
+        var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
+        var steps = isSideBySide ? NodeListBinder.BindSideBySide(keys.List("steps"), inside, siblings) : NodeListBinder.Bind(keys.List("steps"), inside, siblings);
         var always = NodeListBinder.Bind(keys.List("always"), inside, siblings);
         if (steps.Nodes.IsEmpty && keys.Find("steps") is YamlList { Items.Count: 0 } list) around.Report.Add(SequenceCodes.Empty, list.Place, $"'{group.Id}' holds no steps");
         return new BoundNode(group with { Children = steps.Nodes, Always = always.Nodes }, steps.Results.Leave(group.OnlyIf is not null));

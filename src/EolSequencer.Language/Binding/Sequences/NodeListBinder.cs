@@ -27,6 +27,13 @@ internal static class NodeListBinder
         return new BoundNodes(nodes.ToImmutable(), scope.Results);
     }
 
+    /// <summary>The nodes of an any-order group, of which none sees the results of another.</summary>
+    public static BoundNodes BindSideBySide(IReadOnlyList<YamlNode> items, Scope scope, Dictionary<string, SourcePlace> siblings)
+    {
+        var lanes = items.Select(item => Bind([item], scope, siblings)).ToList();
+        return new BoundNodes([.. lanes.SelectMany(lane => lane.Nodes)], scope.Results.Join(lanes.Select(lane => lane.Results)));
+    }
+
     private static BoundNode? Bind(YamlMap map, Scope scope, Dictionary<string, SourcePlace> siblings)
     {
         if (map.Find("together") is not null) return TogetherBinder.Bind(map, scope, siblings);

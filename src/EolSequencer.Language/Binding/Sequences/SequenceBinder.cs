@@ -32,6 +32,7 @@ internal static class SequenceBinder
         var after = NodeListBinder.Bind(keys.List("after-verdict"), top with { IsAfterVerdict = true }, siblings);
         if (keys.Find("steps") is YamlList { Items.Count: 0 } none) context.Report.Add(SequenceCodes.Empty, none.Place, "the sequence holds no steps");
 
+        WordsCheck.Run(keys.FreeMap("words"), parameters, [.. prepare.Nodes, .. steps.Nodes, .. always.Nodes, .. after.Nodes], context.Report);
         return new CheckedSequence
         {
             Id = head.Id,

@@ -9,6 +9,7 @@ using EolSequencer.Model.Sequences;
 namespace EolSequencer.Language.Binding.Sequences;
 
 /// <summary>What a sequence refers to, read before anything else of it.</summary>
+/// <param name="Id">Empty when it cannot be one, which has then been reported.</param>
 /// <param name="VehicleType">Where the id of the vehicle type stands.</param>
 /// <param name="Devices">The roles in written order, each with the id of its kind.</param>
 internal sealed record SequenceHead(MapReader Keys, string Id, YamlScalar VehicleType, ImmutableArray<(string Role, YamlScalar Kind)> Devices)
@@ -24,7 +25,7 @@ internal sealed record SequenceHead(MapReader Keys, string Id, YamlScalar Vehicl
         if (MapReader.Open(root, Shape, report) is not { } keys) return null;
         var id = keys.Find("sequence") is { } node ? Ids.OfFile(node, "a sequence", report) : null;
         var devices = Roles(keys.FreeMap("devices"), report);
-        return id is not null && keys.Text("vehicle-type") is { } type ? new SequenceHead(keys, id, type, devices) : null;
+        return keys.Text("vehicle-type") is { } type ? new SequenceHead(keys, id ?? "", type, devices) : null;
     }
 
     /// <summary>The roles whose kind was found.</summary>

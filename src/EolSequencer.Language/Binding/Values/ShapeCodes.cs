@@ -14,10 +14,7 @@ public static class ShapeCodes
     public static readonly DiagnosticCode TooFewChoices = Error("TYP003",
         "A choice between fewer than two values", "name two values at least");
 
-    public static readonly DiagnosticCode TypeTwice = Error("TYP004",
-        "Two types for one value", "keep  as  or  one-of");
-
-    public static readonly DiagnosticCode BadLength = Error("TYP005",
+    public static readonly DiagnosticCode BadLength = Error("TYP004",
         "A text of a length that cannot be", "write  text(1)  to  text(255)");
 
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);

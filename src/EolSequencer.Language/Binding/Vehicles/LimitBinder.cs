@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Expectations;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 
@@ -26,7 +27,7 @@ internal static class LimitBinder
     {
         YamlList list => Rows(name, list, parts),
         YamlMap map => ByIndex(name, map, parts.Report),
-        _ => node.AsText($"the limit '{name}'", parts.Report) is { } text ? new LimitDefinition.Single(name, text) : null,
+        _ => IsWindow(node, parts.Report) ? new LimitDefinition.Single(name, node) : null,
     };
 
     private static LimitDefinition.Rows? Rows(string name, YamlList list, VehicleParts parts)
@@ -36,7 +37,7 @@ internal static class LimitBinder
         {
             if (MapReader.Open(item, Row, parts.Report) is not { } keys) continue;
             var when = Conditions.Add(keys, "when", parts.Names, parts.Batch);
-            if (keys.Text("is") is { } text) rows.Add(new LimitDefinition.Row(when, text));
+            if (keys.Find("is") is { } node && IsWindow(node, parts.Report)) rows.Add(new LimitDefinition.Row(when, node));
         }
 
         if (list.Items.Count == 0) parts.Report.Add(LimitCodes.NoRows, list.Place, $"the limit '{name}' has no rows");
@@ -48,9 +49,18 @@ internal static class LimitBinder
         var windows = ImmutableArray.CreateBuilder<(string, YamlNode)>(map.Entries.Count);
         foreach (var (key, value) in map.Entries)
         {
-            if (Ids.IndexValue(key, "an index", report) is { } index && value.AsText($"the window of '{key.Text}'", report) is { } text) windows.Add((index, text));
+            if (Ids.IndexValue(key, "an index", report) is { } index && IsWindow(value, report)) windows.Add((index, value));
         }
 
         return windows.Count == 0 ? null : new LimitDefinition.ByIndex(name, windows.ToImmutable());
+    }
+
+    /// <summary>Whether a text reads as an expectation of its own; reported when not. What it judges is checked at each use.</summary>
+    private static bool IsWindow(YamlNode node, Report report)
+    {
+        if (ExpectationParser.Parse(node, report) is not { } syntax) return false;
+        if (syntax is not ExpectationSyntax.Limit) return true;
+        report.Add(LimitCodes.LimitInLimit, node.Place, $"{Shown.Quoted(syntax.Part.Text)} is a limit itself");
+        return false;
     }
 }

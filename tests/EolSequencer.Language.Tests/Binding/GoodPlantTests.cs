@@ -1,0 +1,19 @@
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Loading;
+
+namespace EolSequencer.Language.Tests.Binding;
+
+/// <summary>Every kind of file and nearly every key is right somewhere; a checker that finds fault with them is wrong itself.</summary>
+public sealed class GoodPlantTests
+{
+    [Fact]
+    public void Nothing_is_found_in_the_good_plant()
+    {
+        using var plant = new TestPlant();
+
+        var result = PlantChecker.Check([plant.Root], ExpressionCache.None);
+
+        Assert.Empty(result.Diagnostics);
+        Assert.Equal(9, result.Files);
+    }
+}
