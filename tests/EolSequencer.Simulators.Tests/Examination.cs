@@ -88,7 +88,7 @@ internal sealed class Examination : ICanListener
         Prompt("body.hood", PromptKind.Act);
         Prompt("body.spare_wheel", PromptKind.Enter);
         Prompts("body.all_closed", "body.locking", "body.unlocking", "hazard.pressed");
-        Prompt("hazard.together", PromptKind.Judge);
+        Prompt("hazard.in_step", PromptKind.Judge);
         Prompts("hazard.released", "ignition.key_on");
         Prompt("ignition.telltales", PromptKind.Judge);
         _time.Advance(TimeSpan.FromSeconds(10));
@@ -115,7 +115,7 @@ internal sealed class Examination : ICanListener
         Measure("horn_current");
         MeasureSound();
         Ask("gateway", "2F220100");
-        Prompts("horn.button", "wipers.slow.chosen", "wipers.fast.chosen", "wipers.washer");
+        Prompts("horn.button", "wipers.slow.chosen", "wipers.fast.chosen");
         Prompt("wipers.spray", PromptKind.Judge);
         Prompt("wipers.switched_off", PromptKind.Act);
         Prompt("wipers.parked", PromptKind.Judge);

@@ -60,6 +60,9 @@ internal static class OperatorEyes
         return null;
     }
 
+    /// <summary>Whether water reached the glass when the washer was pulled.</summary>
+    public static string? Spray(Van van) => van.Wipers.HasSprayed ? Side(van.Wipers.BlockedJets) : Sides[0];
+
     /// <summary>The first side that is marked.</summary>
     public static string? Side(bool[] marked) => First(marked, Sides);
 

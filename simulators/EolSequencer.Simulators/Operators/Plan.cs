@@ -15,6 +15,9 @@ internal abstract record Plan
     /// <param name="Find">Where something is wrong; null: nowhere.</param>
     public sealed record Look(Func<Van, string?> Find) : Plan
     {
+        /// <summary>What is done before there is something to see; null: nothing.</summary>
+        public Action<Errand>? First { get; init; }
+
         /// <summary>Whether what hands and feet hold is let go afterwards.</summary>
         public bool ThenLetsGo { get; init; }
     }

@@ -75,6 +75,11 @@ internal sealed class SimulatedOperator(Van van, VehicleFacts facts, OperatorHab
                 if (errand.Prompt.Kind == PromptKind.Confirm) errand.Then(TimeSpan.FromMilliseconds(400), () => errand.Say(new Answer.Confirmed()));
                 errand.FinishWhenFree();
                 break;
+            case Plan.Look { First: { } first } plan:
+                first(errand);
+                errand.Then(TimeSpan.FromMilliseconds(600), () => Judge(errand, plan));
+                errand.FinishWhenFree();
+                break;
             case Plan.Look plan:
                 Judge(errand, plan);
                 break;

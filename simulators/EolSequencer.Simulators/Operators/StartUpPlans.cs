@@ -37,7 +37,7 @@ internal static class StartUpPlans
 
         // driver's seat: hazard, ignition, lights
         ["hazard.pressed"] = Do(errand => errand.Van.Switches.Hazard(true)),
-        ["hazard.together"] = new Plan.Look(OperatorEyes.HazardLamps),
+        ["hazard.in_step"] = new Plan.Look(OperatorEyes.HazardLamps),
         ["hazard.released"] = Do(errand => errand.Van.Switches.Hazard(false)),
         ["ignition.key_on"] = Do(PressStart),
         ["ignition.telltales"] = new Plan.Look(OperatorEyes.LampCheck),
@@ -65,12 +65,14 @@ internal static class StartUpPlans
         }),
         ["wipers.slow.chosen"] = Do(errand => errand.Van.Switches.Wipe(0)),
         ["wipers.fast.chosen"] = Do(errand => errand.Van.Switches.Wipe(1)),
-        ["wipers.washer"] = Do(errand =>
+        ["wipers.spray"] = new Plan.Look(OperatorEyes.Spray)
         {
-            errand.Van.Switches.PullWasher(true);
-            errand.Then(Tap * 2, () => errand.Van.Switches.PullWasher(false));
-        }),
-        ["wipers.spray"] = new Plan.Look(van => OperatorEyes.Side(van.Wipers.BlockedJets)),
+            First = errand =>
+            {
+                errand.Van.Switches.PullWasher(true);
+                errand.Then(Tap * 2, () => errand.Van.Switches.PullWasher(false));
+            },
+        },
         ["wipers.switched_off"] = Do(errand => errand.Van.Switches.Wipe(Switches.Middle)),
         ["wipers.parked"] = new Plan.Look(van => van.Wipers.ParksHigh ? "left" : null),
 
@@ -90,7 +92,7 @@ internal static class StartUpPlans
         {
             errand.Van.Brakes.Press(true);
             errand.Then(Tap * 2, () => errand.Van.Selector.Select(Selector.Reverse));
-            errand.HoldUntilSeen(() => errand.Van.Brakes.Press(false));
+            errand.KeepHolding(() => errand.Van.Brakes.Press(false));
         }),
         ["reverse.clear_picture"] = new Plan.Look(van => van.Selector.ShowsPicture(van.Now) ? Where(van.Selector.PictureFault) : "dark"),
         ["reverse.park"] = Do(errand => errand.Van.Selector.Select(Selector.Park)),

@@ -31,11 +31,15 @@ internal sealed class Wipers
     /// <summary>Jets that give no water, left and right.</summary>
     public bool[] BlockedJets { get; } = new bool[2];
 
+    /// <summary>Whether the washer pump has run.</summary>
+    public bool HasSprayed { get; private set; }
+
     public bool IsMoving(TimeSpan now) => _stage >= 0 || now < _end;
 
-    /// <summary>Looks at the switch again; switched off, the blades finish their cycle.</summary>
+    /// <summary>Looks at the switches again; switched off, the blades finish their cycle.</summary>
     public void Refresh()
     {
+        HasSprayed |= _van.Switches.IsWasher;
         var stage = IsStuck ? Switches.Middle : _van.Switches.Wiper;
         if (stage == _stage) return;
         var now = _van.Now;

@@ -95,12 +95,13 @@ public sealed class SimulatedOperatorTests
     [InlineData("lights.front", "lamp_open=position_right", "position_right")]
     [InlineData("lights.rear", "lamp_wet=plate", "plate")]
     [InlineData("identity.plates", "plate_differs=stamp", "stamp")]
-    [InlineData("hazard.together", "lamp_open=turn_rear_left", "rear_left")]
-    [InlineData("hazard.together", "flash_lag", "front_right")]
+    [InlineData("hazard.in_step", "lamp_open=turn_rear_left", "rear_left")]
+    [InlineData("hazard.in_step", "flash_lag", "front_right")]
     [InlineData("ignition.telltales", "display_row_dark=lower_row", "lower_row")]
     [InlineData("ignition.telltales", "warning_lamp_dead=oil", "lower_row")]
     [InlineData("start.cluster", "warning_lamp_stuck=abs", "upper_row")]
     [InlineData("wipers.spray", "washer_jet_blocked=right", "right")]
+    [InlineData("wipers.spray", "switch_dead=washer", "left")]
     [InlineData("cabin.webbing", "belt_jams=passenger", "passenger")]
     [InlineData("reverse.clear_picture", "rear_picture_poor=blurred", "blurred")]
     [InlineData("running.comfort.blower.airflow", "air_duct_blocked=left", "left")]
@@ -199,7 +200,7 @@ public sealed class SimulatedOperatorTests
             case "brake_lamps.seen":
                 van.Brakes.Press(true);
                 break;
-            case "hazard.together":
+            case "hazard.in_step":
                 van.Switches.Hazard(true);
                 break;
             case "lights.front" or "lights.rear":
