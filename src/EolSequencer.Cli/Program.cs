@@ -4,8 +4,10 @@ using EolSequencer.Model.Judging;
 using Spectre.Console;
 
 var console = AnsiConsole.Console;
+if (!console.Profile.Out.IsTerminal) console.Profile.Width = 140; // A file has no width; 80 columns would tear ids apart.
 var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
 {
+    DemoCommand.Make(console),
     CheckCommand.Make(console),
     RunCommand.Make(console),
     ShowCommand.Make(console),

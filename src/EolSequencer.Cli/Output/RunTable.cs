@@ -41,9 +41,9 @@ internal static class RunTable
     private static Table Groups(RunFold run)
     {
         var table = new Table { Border = TableBorder.Simple };
-        table.AddColumn("group");
+        table.AddColumn(new TableColumn("group").NoWrap());
         foreach (var name in new[] { "steps", "pass", "fail", "error", "inconcl.", "not judged" }) table.AddColumn(new TableColumn(name).RightAligned());
-        table.AddColumn("result");
+        table.AddColumn(new TableColumn("result").NoWrap());
         foreach (var group in run.Results.GroupBy(result => GroupOf(result.Step)))
         {
             var numbers = RollUp.Of(group.Select(result => result.Counted));
