@@ -23,9 +23,6 @@ public static class PlantCodes
     public static readonly DiagnosticCode TooManyFiles = Error("PLT006",
         "The plant's folder holds too many files", "keep data folders and builds outside the plant's folder");
 
-    public static readonly DiagnosticCode BadId = Error("PLT007",
-        "An id that cannot be one", "a letter, then letters, digits and _ ; file ids may also have -");
-
     public static readonly DiagnosticCode UnknownZone = Error("PLT010",
         "A time zone that nobody knows", "write an IANA name such as  Europe/Berlin");
 

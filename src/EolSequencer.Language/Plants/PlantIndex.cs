@@ -11,7 +11,7 @@ internal static class PlantIndex
     public const int MostFiles = 5_000;
 
     /// <summary>The files below a folder by path, or null when there are too many, which has then been reported.</summary>
-    public static IReadOnlyList<PlantFile>? Read(string root, Report report)
+    public static IReadOnlyList<PlantFile>? Read(string root, Report report, int most = MostFiles)
     {
         var files = new List<PlantFile>();
         var folders = new Stack<string>([root]);
@@ -28,9 +28,8 @@ internal static class PlantIndex
                 if (Indexed(root, path, head, report) is { } file) files.Add(file);
             }
 
-            if (files.Count <= MostFiles) continue;
-            var most = MostFiles.ToString("N0", CultureInfo.InvariantCulture);
-            report.Add(PlantCodes.TooManyFiles, SourcePlace.None with { File = root }, $"the folder holds more than {most} YAML files");
+            if (files.Count <= most) continue;
+            report.Add(PlantCodes.TooManyFiles, SourcePlace.None with { File = root }, $"the folder holds more than {most.ToString(CultureInfo.InvariantCulture)} YAML files");
             return null;
         }
 
