@@ -11,15 +11,12 @@ namespace EolSequencer.Records;
 /// <param name="Alarms">What somebody should look after, for people; empty when all is well.</param>
 public sealed record FolderState(long FreeBytes, long DatabaseBytes, long LogBytes, ImmutableArray<string> Alarms)
 {
-    /// <summary>The log is cut back after each checkpoint; beyond this size a reader has kept it from being so for thousands of steps.</summary>
-    public const long LargestLog = 64 * 1024 * 1024;
-
     internal static FolderState Of(RecordFiles files, RecordOptions options)
     {
         var log = SizeOf(files.Log);
         var alarms = ImmutableArray.CreateBuilder<string>();
         if (new FreeSpace(files.Folder, options).Trouble() is { } space) alarms.Add(space);
-        if (log > LargestLog)
+        if (log > options.LargestLogBytes)
         {
             alarms.Add(string.Create(CultureInfo.InvariantCulture, $"{files.Log} has grown to {log / 1048576} MiB: a program reads the record without ever letting it go"));
         }

@@ -11,6 +11,12 @@ internal sealed record RecordOptions
     /// <summary>How long a writer waits for another writer of the same folder.</summary>
     public TimeSpan LongestWait { get; init; } = TimeSpan.FromSeconds(5);
 
+    /// <summary>What the write-ahead log is cut back to once no reader needs more of it.</summary>
+    public long LogKeptBytes { get; init; } = 16 * 1024 * 1024;
+
+    /// <summary>A larger write-ahead log raises an alarm: a reader has kept it from being cut back for thousands of steps.</summary>
+    public long LargestLogBytes { get; init; } = 64 * 1024 * 1024;
+
     /// <summary>No run begins with less room than this on the disk: some 250 vehicles of the largest sequence.</summary>
     public long LeastFreeBytes { get; init; } = 32 * 1024 * 1024;
 

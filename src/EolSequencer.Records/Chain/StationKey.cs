@@ -57,8 +57,9 @@ internal sealed class StationKey : IDisposable
             key.ImportSubjectPublicKeyInfo(publicKey, out _);
             return key.VerifyHash(link, seal);
         }
-        catch (CryptographicException)
+        catch (Exception fault) when (fault is ArgumentException or CryptographicException or NotSupportedException)
         {
+            // What was a public key is none any more.
             return false;
         }
     }

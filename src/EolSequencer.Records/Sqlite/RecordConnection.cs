@@ -11,9 +11,6 @@ namespace EolSequencer.Records.Sqlite;
 /// </summary>
 internal sealed class RecordConnection : IDisposable
 {
-    /// <summary>What the write-ahead log is cut back to once no reader needs more of it.</summary>
-    private const long LogKeptBytes = 16 * 1024 * 1024;
-
     private readonly List<Statement> _statements = [];
     private readonly Statement? _begin;
     private readonly Statement? _commit;
@@ -42,7 +39,7 @@ internal sealed class RecordConnection : IDisposable
         var connection = Open(file, SqliteOpenMode.ReadWriteCreate, options);
         connection.ExecuteScalar<string>("PRAGMA journal_mode = WAL");
         connection.Execute(durable ? "PRAGMA synchronous = FULL" : "PRAGMA synchronous = NORMAL");
-        connection.ExecuteScalar<long>(string.Create(CultureInfo.InvariantCulture, $"PRAGMA journal_size_limit = {LogKeptBytes}"));
+        connection.ExecuteScalar<long>(string.Create(CultureInfo.InvariantCulture, $"PRAGMA journal_size_limit = {options.LogKeptBytes}"));
         if (options.MostPages is { } pages) connection.ExecuteScalar<long>(string.Create(CultureInfo.InvariantCulture, $"PRAGMA max_page_count = {pages}"));
         return new RecordConnection(connection, writes: true);
     }

@@ -24,7 +24,8 @@ internal sealed class RecordVerifier(RecordConnection connection)
     /// <summary>Walks everything.</summary>
     public VerifyReport VerifyAll() => Walk(() =>
     {
-        foreach (var trouble in connection.Connection.Query<string>("PRAGMA quick_check").Where(line => line != "ok"))
+        // The quick check of the engine does not compare indexes with their tables: a run could no longer be found by its id.
+        foreach (var trouble in connection.Connection.Query<string>("PRAGMA integrity_check").Where(line => line != "ok"))
         {
             _findings.Add(FindingKind.Database, trouble);
         }
