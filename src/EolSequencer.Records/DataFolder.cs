@@ -67,7 +67,7 @@ public sealed class DataFolder
     private static FolderResult<DataFolder> Open(RecordFiles files, TimeProvider time, RecordOptions options)
     {
         using var connection = RecordConnection.ForWriting(files.Database, durable: true, options);
-        if (files.RefuseState<DataFolder>(RecordSchema.StateOf(connection.Connection)) is { } refused) return refused;
+        if (files.RefuseState<DataFolder>(RecordSchema.StateOf(connection)) is { } refused) return refused;
 
         connection.Begin();
         try

@@ -14,9 +14,9 @@ internal sealed class FolderSetup(RecordConnection connection, RecordFiles files
     /// <summary>Makes or upgrades the tables where need be. Returns the state found.</summary>
     public SchemaState Upgrade()
     {
-        var state = RecordSchema.StateOf(connection.Connection);
+        var state = RecordSchema.StateOf(connection);
         _isNewSchema = state is SchemaState.Nothing or SchemaState.Older;
-        if (_isNewSchema) RecordSchema.Upgrade(connection.Connection, time);
+        if (_isNewSchema) RecordSchema.Upgrade(connection, time);
         return state;
     }
 

@@ -35,7 +35,7 @@ public sealed class RecordFolder
         try
         {
             using var connection = RecordConnection.ForReading(files.Database, options);
-            var state = RecordSchema.StateOf(connection.Connection);
+            var state = RecordSchema.StateOf(connection);
             if (files.RefuseState<RecordFolder>(state) is { } refused) return refused;
             return state is SchemaState.Current
                 ? new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options))

@@ -11,6 +11,9 @@ internal sealed record RecordOptions
     /// <summary>How long a writer waits for another writer of the same folder.</summary>
     public TimeSpan LongestWait { get; init; } = TimeSpan.FromSeconds(5);
 
+    /// <summary>Measures that wait; real time even in a rehearsal, because the disk knows no other.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>What the write-ahead log is cut back to once no reader needs more of it.</summary>
     public long LogKeptBytes { get; init; } = 16 * 1024 * 1024;
 

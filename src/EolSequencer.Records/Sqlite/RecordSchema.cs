@@ -1,9 +1,5 @@
-using System.Data;
-using System.Globalization;
-using Dapper;
 using DbUp;
 using DbUp.Sqlite.Helpers;
-using Microsoft.Data.Sqlite;
 
 namespace EolSequencer.Records.Sqlite;
 
@@ -17,11 +13,11 @@ internal static class RecordSchema
     private const int Application = 0x454F4C52;
 
     /// <summary>How far a file is. It has to hold a database, if only an empty one.</summary>
-    public static SchemaState StateOf(SqliteConnection connection)
+    public static SchemaState StateOf(RecordConnection connection)
     {
-        var application = connection.ExecuteScalar<int>("PRAGMA application_id");
-        var version = connection.ExecuteScalar<int>("PRAGMA user_version");
-        var tables = connection.ExecuteScalar<long>("SELECT count(*) FROM sqlite_master");
+        var application = connection.Number("PRAGMA application_id");
+        var version = connection.Number("PRAGMA user_version");
+        var tables = connection.Number("SELECT count(*) FROM sqlite_master");
         if (tables == 0) return SchemaState.Nothing;
         if (application != Application) return SchemaState.Foreign;
         return version switch
@@ -33,18 +29,19 @@ internal static class RecordSchema
     }
 
     /// <summary>Runs the scripts that are missing; the caller has an immediate transaction open and commits it.</summary>
-    public static void Upgrade(SqliteConnection connection, TimeProvider time)
+    public static void Upgrade(RecordConnection connection, TimeProvider time)
     {
-        using var shared = new SharedConnection(connection);
+        using var shared = new SharedConnection(connection.Connection);
         var result = DeployChanges.To.SqliteDatabase(shared)
             .WithScriptsEmbeddedInAssembly(typeof(RecordSchema).Assembly)
             .WithVariablesDisabled()
             .WithoutTransaction()
-            .JournalTo(new SchemaJournal(connection, time))
+            .JournalTo(new SchemaJournal(connection.Connection, time))
             .LogToNowhere()
             .Build()
             .PerformUpgrade();
         if (!result.Successful) throw result.Error;
-        connection.Execute(string.Create(CultureInfo.InvariantCulture, $"PRAGMA application_id = {Application}; PRAGMA user_version = {Newest}"));
+        connection.Set("application_id", Application);
+        connection.Set("user_version", Newest);
     }
 }

@@ -61,6 +61,16 @@ internal sealed class Statement : IDisposable
         if (code != raw.SQLITE_DONE) Check(code);
     }
 
+    /// <summary>Runs a statement that returns no rows. False when another connection has what it needs.</summary>
+    public bool TryRun()
+    {
+        var code = raw.sqlite3_step(_statement);
+        raw.sqlite3_reset(_statement);
+        if (code == raw.SQLITE_BUSY) return false;
+        if (code != raw.SQLITE_DONE) Check(code);
+        return true;
+    }
+
     /// <summary>Moves to the next row. False behind the last one; then the statement is ready to be used again.</summary>
     public bool Next()
     {
