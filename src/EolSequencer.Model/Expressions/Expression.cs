@@ -19,7 +19,7 @@ public sealed class Expression(string text, SourcePlace place)
     /// <param name="Shape">Type and unit of the value.</param>
     /// <param name="Channels">The channels named, in slot order.</param>
     /// <param name="Results">The results named, in slot order.</param>
-    /// <param name="Evaluate">The compiled code; pure, safe to call from several runs at once.</param>
+    /// <param name="Evaluate">The compiled code; pure, safe to call from several runs at once. Arithmetic that fails may throw as it does.</param>
     public sealed record Compiled(
         ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<IExpressionScope, Value> Evaluate);
 
@@ -49,7 +49,18 @@ public sealed class Expression(string text, SourcePlace place)
 
     /// <summary>The value for one moment.</summary>
     /// <exception cref="ExpressionFault">There is none: overflow, division by zero, not finite, a missing value.</exception>
-    public Value Evaluate(IExpressionScope scope) => Ready.Evaluate(scope);
+    public Value Evaluate(IExpressionScope scope)
+    {
+        var evaluate = Ready.Evaluate;
+        try
+        {
+            return evaluate(scope);
+        }
+        catch (Exception fault) when (fault is ArithmeticException or ArgumentOutOfRangeException)
+        {
+            throw ExpressionFault.Of(fault);
+        }
+    }
 
     /// <summary>The truth for one moment; for expressions of that shape.</summary>
     public bool IsTrue(IExpressionScope scope) => Evaluate(scope) is TruthValue { IsTrue: true };

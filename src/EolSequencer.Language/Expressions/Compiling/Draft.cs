@@ -16,6 +16,7 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     private readonly List<ResultUse> _results = [];
     private readonly Dictionary<Dimension, Unit> _quantities = [];
     private readonly Dictionary<SyntaxNode, ValueShape> _reads = [];
+    private bool _asksForTypes;
 
     public ExpressionText Source => source;
 
@@ -44,8 +45,17 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 
     public ImmutableArray<ResultUse> Results => [.. _results];
 
+    /// <summary>True when its place wants yes or no.</summary>
+    public bool IsCondition { get; } = source.Wanted is Wanted.One { Shape.Kind: ValueKind.Truth };
+
     /// <summary>Whether the value says if it is exact: conditions do not.</summary>
-    public bool NotesInexact => source.Wanted is not Wanted.One { Shape.Kind: ValueKind.Truth };
+    public bool NotesInexact => !IsCondition;
+
+    /// <summary>
+    /// True when only the compiler can say of what type the value is or what the author reaches for. A plain condition
+    /// needs no such question: if its code compiles, all is well.
+    /// </summary>
+    public bool NeedsTypes => !IsCondition || _asksForTypes;
 
     /// <summary>The units in which a quantity is handed over, one for each dimension it can have.</summary>
     public ImmutableArray<Unit> Units => source.Wanted is Wanted.One { Shape.Unit: { } unit } ? [unit] : [.. _quantities.Values];
@@ -78,6 +88,9 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 
     /// <summary>Nothing comes of it because of a fault that was reported elsewhere.</summary>
     public void Abandon() => HasFailed = true;
+
+    /// <summary>The author names a member of a value, or picks from one with brackets.</summary>
+    public void AskForTypes() => _asksForTypes = true;
 
     public void Postpone() => IsPostponed = true;
 

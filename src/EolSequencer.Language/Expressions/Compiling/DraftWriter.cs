@@ -27,6 +27,7 @@ internal sealed class DraftWriter
         new DraftWriter(draft, shapes).Visit(draft.Syntax);
         if (draft.IsPostponed) return;
         WordCheck.Check(draft);
+        ArithmeticCheck.Check(draft);
         if (!draft.HasFailed) draft.Finish();
     }
 
@@ -44,6 +45,13 @@ internal sealed class DraftWriter
                 return;
             case MemberAccessExpressionSyntax access:
                 Visit(access.Expression); // behind a point stands no name of its own
+                if (!_resolved.Contains(access.Name)) _draft.AskForTypes();
+                return;
+            case ElementAccessExpressionSyntax element:
+                Visit(element.Expression);
+                if (_resolved.Contains(element.ArgumentList)) return;
+                _draft.AskForTypes();
+                Visit(element.ArgumentList);
                 return;
             case IdentifierNameSyntax root:
                 Resolve(PathSyntax.Of(root));
@@ -77,6 +85,7 @@ internal sealed class DraftWriter
         for (SyntaxNode at = path.Root; isUnknown ? at is ExpressionSyntax : at != path.Taken; at = at.Parent!)
         {
             if (at.Parent is ElementAccessExpressionSyntax element && element.Expression == at) _resolved.Add(element.ArgumentList);
+            if (at.Parent is MemberAccessExpressionSyntax access && access.Expression == at) _resolved.Add(access.Name);
         }
     }
 

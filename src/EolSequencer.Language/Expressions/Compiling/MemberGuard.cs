@@ -24,7 +24,7 @@ internal sealed class MemberGuard(Draft draft, UnitFunction function, SemanticMo
         $"M:{typeof(TextList).FullName}.Contains(System.String)",
     }.ToFrozenSet(StringComparer.Ordinal);
 
-    /// <summary>Reports every member that is not allowed, and the arithmetic that C# allows and a test engineer does not expect.</summary>
+    /// <summary>Reports every member that is not allowed.</summary>
     public void Check(ExpressionSyntax expression)
     {
         foreach (var node in expression.DescendantNodesAndSelf())
@@ -39,9 +39,6 @@ internal sealed class MemberGuard(Draft draft, UnitFunction function, SemanticMo
                     break;
                 case ElementAccessExpressionSyntax element when IsAuthors(element.ArgumentList.SpanStart):
                     Fault(ExpressionCodes.IndexNotPossible, element.ArgumentList.Span, "only indexed channels, facts, steps and groups take an index", null);
-                    break;
-                case BinaryExpressionSyntax binary when IsAuthors(binary.OperatorToken.SpanStart):
-                    CheckOperands(binary);
                     break;
             }
         }
@@ -59,27 +56,6 @@ internal sealed class MemberGuard(Draft draft, UnitFunction function, SemanticMo
         && (symbol is IMethodSymbol && type.Name == nameof(Functions) && type.ContainingNamespace.ToDisplayString() == typeof(Functions).Namespace
             || symbol is IPropertySymbol && type.TypeKind == TypeKind.Struct && type.Locations.Any(place => place.IsInSource)
             || Members.Contains(symbol.OriginalDefinition.GetDocumentationCommentId() ?? ""));
-
-    private void CheckOperands(BinaryExpressionSyntax binary)
-    {
-        var (left, right) = (model.GetTypeInfo(binary.Left).Type, model.GetTypeInfo(binary.Right).Type);
-        if (binary.IsKind(SyntaxKind.DivideExpression) && AuthorType.IsWhole(left) && AuthorType.IsWhole(right))
-        {
-            Fault(ExpressionCodes.WholeDivision, binary.Span, "two whole numbers are divided, so C# drops the fraction: 7 / 2 is 3", null);
-        }
-
-        if (binary.Kind() is SyntaxKind.DivideExpression or SyntaxKind.ModuloExpression && model.GetConstantValue(binary.Right).Value is 0 or 0m)
-        {
-            Fault(ExpressionCodes.WrongOperands, binary.Span, "division by zero", "the result would not be finite");
-        }
-
-        if (binary.IsKind(SyntaxKind.AddExpression) && IsText(left) != IsText(right) && left is not null and not IErrorTypeSymbol && right is not null and not IErrorTypeSymbol)
-        {
-            Fault(ExpressionCodes.TextAndOther, binary.Span, "a text and something else are put together with +", null);
-        }
-    }
-
-    private static bool IsText(ITypeSymbol? type) => type?.SpecialType == SpecialType.System_String;
 
     private bool IsAuthors(int position) => draft.Edits.IsCopied(position - function.Start);
 

@@ -96,7 +96,7 @@ internal sealed class PathResolver
         var index = picked switch
         {
             IndexUse.Fixed one => CodeText.Literal(one.Value),
-            IndexUse.Named named => $"Take.Text({CodeText.Scope}.Argument({CodeText.Literal(named.Name)}))",
+            IndexUse.Named named => $"Text({CodeText.Scope}.Argument({CodeText.Literal(named.Name)}))",
             _ => "null",
         };
         Write(path, $"{CodeText.Scope}.Order({CodeText.Literal(name)}, {index})", fact.Shape, $"'order.{name}'");
@@ -112,7 +112,7 @@ internal sealed class PathResolver
         }
 
         _draft.Note(path.Taken, ResultReader.VerdictShape);
-        _draft.Edits.Replace(path.TakenSpan.Start, path.TakenSpan.End, $"{CodeText.Scope}.RunVerdict.Word()");
+        _draft.Edits.Replace(path.TakenSpan.Start, path.TakenSpan.End, $"Word({CodeText.Scope}.RunVerdict)");
     }
 
     private void Write(PathSyntax path, string value, ValueShape shape, string what)

@@ -20,7 +20,7 @@ internal static class QuantityStruct
                 decimal IQuantity.Number => _number;
                 Unit IQuantity.Unit => _unit;
                 static {{type}} IQuantity<{{type}}>.Of(decimal number, Unit unit) => new(number, unit);
-                private decimal _As({{type}} other) => Take.In(this, other._unit);
+                private decimal _As({{type}} other) => ScopeValues.NumberIn(this, other._unit);
                 private {{type}} _With(decimal number) => new(number, _unit);
 
             """);
@@ -28,7 +28,7 @@ internal static class QuantityStruct
         foreach (var unit in UnitTable.Of(dimension))
         {
             text.Line($"    private static readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
-            text.Line($"    public decimal {unit.ExpressionName} => Take.In(this, {CodeText.Field(unit)});");
+            text.Line($"    public decimal {unit.ExpressionName} => ScopeValues.NumberIn(this, {CodeText.Field(unit)});");
         }
 
         foreach (var comparison in Comparisons)

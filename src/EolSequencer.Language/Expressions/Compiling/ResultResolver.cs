@@ -32,20 +32,20 @@ internal sealed class ResultResolver(Draft draft, ResultReader reader, ScopeRead
 
         var slot = draft.SlotOf(new ResultUse(step.Levels, step.Path, call is not null));
         var result = $"{CodeText.Scope}.Result({slot})";
-        var test = has is null ? $"Take.TryValue({result}, out var {variable})" : $"{result} {has}";
+        var test = has is null ? $"HasValue({result}, out var {variable})" : $"{result} {has}";
         Write(path, call, $"({test} ? {read.Code} : ", read.Shape, what);
     }
 
     private (string Code, ValueShape Shape)? Verdict(PathSyntax path, string variable)
     {
         path.Take();
-        return ($"{variable}.Verdict.Word()", ResultReader.VerdictShape);
+        return ($"Word({variable}.Verdict)", ResultReader.VerdictShape);
     }
 
     private (string Code, ValueShape Shape)? Took(PathSyntax path, string variable, string what)
     {
         path.Take();
-        return reads.Convert(path, $"Take.Took({variable})", ValueShape.Time, $"the time of {what}");
+        return reads.Convert(path, $"Took({variable})", ValueShape.Time, $"the time of {what}");
     }
 
     private (string Code, ValueShape Shape)? Value(PathSyntax path, string variable, ResultReader.Step step, string what)
@@ -92,9 +92,11 @@ internal sealed class ResultResolver(Draft draft, ResultReader reader, ScopeRead
         if (call is null)
         {
             draft.Note(path.Taken, shape);
-            draft.Edits.Replace(start, end, $"{head}throw Faults.Missing({CodeText.Literal(what)}))");
+            draft.Edits.Replace(start, end, $"{head}throw Missing({CodeText.Literal(what)}))");
             return;
         }
+
+        draft.Note(path.Taken, shape with { Choices = [], MaxLength = null });
 
         // What stands in the brackets stays the author's and is evaluated only when it is needed.
         var (open, close) = (call.Arguments.OpenParenToken.Span, call.Arguments.CloseParenToken.Span);

@@ -15,21 +15,21 @@ internal sealed class ScopeRead(Draft draft)
     /// <returns>The code and the shape it has; null when a fault has been reported.</returns>
     public (string Code, ValueShape Shape)? Convert(PathSyntax path, string value, ValueShape shape, string what)
     {
-        var inexact = draft.NotesInexact ? $", ref {CodeText.Inexact}" : "";
+        var (noting, inexact) = draft.NotesInexact ? ("Noting", $", ref {CodeText.Inexact}") : ("", "");
         switch (shape.Kind)
         {
-            case ValueKind.Truth: return ($"Take.Truth({value})", shape);
-            case ValueKind.Text: return ($"Take.Text({value})", shape);
-            case ValueKind.List: return ($"Take.List({value})", shape);
+            case ValueKind.Truth: return ($"Truth({value})", shape);
+            case ValueKind.Text: return ($"Text({value})", shape);
+            case ValueKind.List: return ($"List({value})", shape);
             case ValueKind.Number when shape.Unit is null:
-                return IsFollowedByUnit(path) ? RefuseUnit(path, what) : ($"Take.Count({value}{inexact})", ValueShape.Count);
+                return IsFollowedByUnit(path) ? RefuseUnit(path, what) : ($"Count{noting}({value}{inexact})", ValueShape.Count);
         }
 
         var unit = shape.Unit ?? UnitTable.Second;
         if (path.NextName is not { } name || name.ValueText == "or")
         {
             draft.UseQuantity(unit);
-            return ($"Take.Quantity<{CodeText.Type(unit.Dimension)}>({value}{inexact})", ValueShape.Number(unit));
+            return ($"Quantity{noting}<{CodeText.Type(unit.Dimension)}>({value}{inexact})", ValueShape.Number(unit));
         }
 
         var units = UnitTable.Of(unit.Dimension);
@@ -41,7 +41,7 @@ internal sealed class ScopeRead(Draft draft)
 
         path.Take();
         draft.TakenUnits.Add(taken);
-        return ($"Take.In({value}, {CodeText.Field(taken)}{inexact})", ValueShape.Count);
+        return ($"In{noting}({value}, {CodeText.Field(taken)}{inexact})", ValueShape.Count);
     }
 
     private static bool IsFollowedByUnit(PathSyntax path) => path.NextName is { ValueText: not "or" };

@@ -1,4 +1,5 @@
 using System.Text;
+using EolSequencer.Model.Values;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -7,37 +8,35 @@ using Microsoft.CodeAnalysis.Text;
 
 namespace EolSequencer.Language.Expressions.Compiling;
 
-/// <summary>The expressions that can be read so far, bound by the compiler.</summary>
+/// <summary>The expressions that can be read so far, before the compiler.</summary>
 internal sealed class UnitRound
 {
+    private static readonly EmitOptions Emission = new(debugInformationFormat: DebugInformationFormat.PortablePdb);
+
+    private readonly SyntaxTree _tree;
     private readonly CSharpCompilation _compilation;
-    private readonly SemanticModel _model;
-    private readonly ExpressionSyntax[] _expressions;
+    private readonly Lazy<SemanticModel> _model;
 
     public UnitRound(IEnumerable<Draft> drafts, CSharpCompilationOptions options)
     {
         Source = new UnitSource(drafts);
-        var tree = CSharpSyntaxTree.ParseText(SourceText.From(Source.ToString(), Encoding.UTF8), ExpressionParser.Options, path: "expressions.cs");
-        _compilation = CSharpCompilation.Create("expressions", [tree], ReferenceSet.All, options);
-        _model = _compilation.GetSemanticModel(tree);
-        _expressions = [.. tree.GetCompilationUnitRoot().Members.OfType<ClassDeclarationSyntax>().First().Members
-            .OfType<MethodDeclarationSyntax>().Where(method => method.Body is not null).Select(ExpressionIn)];
+        _tree = CSharpSyntaxTree.ParseText(SourceText.From(Source.ToString(), Encoding.UTF8), ExpressionParser.Options, path: "expressions.cs");
+        _compilation = CSharpCompilation.Create("expressions", [_tree], ReferenceSet.All, options);
+        _model = new(() => _compilation.GetSemanticModel(_tree));
     }
 
     public UnitSource Source { get; }
 
-    /// <summary>Checks every expression that has no shape yet and settles it.</summary>
+    /// <summary>Settles the shape of every expression that has none yet.</summary>
     public void Settle(ComputedShapes shapes)
     {
         foreach (var function in Source.Functions)
         {
-            var expression = _expressions[function.Number];
             foreach (var draft in function.Drafts.Where(draft => shapes.IsPending(draft.Source.Expression)))
             {
-                new MemberGuard(draft, function, _model).Check(expression);
-                var shape = draft.HasFailed ? null : ShapeCheck.Of(draft, _model.GetTypeInfo(expression).Type);
-                if (shape is not null) draft.Settle(shape);
-                shapes.Settle(draft.Source.Expression, shape);
+                if (draft.NeedsTypes) AskTypes(draft, function);
+                else draft.Settle(ValueShape.Truth);
+                shapes.Settle(draft.Source.Expression, draft.Shape);
             }
         }
     }
@@ -45,33 +44,48 @@ internal sealed class UnitRound
     /// <summary>Emits the unit, or reports what the compiler says at the authors' places and returns false.</summary>
     public bool Emit(Stream code, Stream symbols)
     {
-        var result = _compilation.Emit(code, symbols, options: new EmitOptions(debugInformationFormat: DebugInformationFormat.PortablePdb));
+        var result = _compilation.Emit(code, symbols, options: Emission);
+        if (result.Success) return true;
         var drafts = Source.Functions.SelectMany(function => function.Drafts).ToList();
-        var sound = drafts.Where(draft => !draft.HasFailed).ToHashSet();
-        foreach (var fault in result.Diagnostics.Where(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error)) Report(fault, sound);
-        if (!result.Success && drafts.All(draft => !draft.HasFailed))
+        var faults = result.Diagnostics.Where(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error)
+            .GroupBy(fault => Source.FunctionAt(fault.Location.SourceSpan.Start)).ToList();
+        foreach (var group in faults)
         {
-            throw new InvalidOperationException($"the compiler refuses code of ours: {result.Diagnostics[0]}");
+            if (group.Key is { } function) Report(function, group);
         }
 
-        return result.Success;
+        if (drafts.All(draft => !draft.HasFailed)) throw new InvalidOperationException($"the compiler refuses code of ours: {faults[0].First()}");
+        return false;
     }
 
-    /// <summary>Tells a fault to the authors of a function, unless theirs has been refused for better reasons.</summary>
-    private void Report(Microsoft.CodeAnalysis.Diagnostic fault, HashSet<Draft> sound)
+    /// <summary>Tells faults to the authors of a function, unless there are better reasons to refuse theirs.</summary>
+    private void Report(UnitFunction function, IEnumerable<Microsoft.CodeAnalysis.Diagnostic> faults)
     {
-        var span = fault.Location.SourceSpan;
-        if (Source.Functions.FirstOrDefault(one => span.Start >= one.Start && span.Start <= one.End) is not { } function) return;
-        var objection = CompilerWords.Of(fault, _expressions[function.Number].SyntaxTree.GetRoot(), _model);
-        foreach (var draft in function.Drafts.Where(sound.Contains))
+        foreach (var draft in function.Drafts.Where(draft => !draft.HasFailed)) AskTypes(draft, function);
+        var sound = function.Drafts.Where(draft => !draft.HasFailed).ToList();
+        foreach (var fault in faults)
         {
-            var (start, length) = draft.Edits.ToAuthor(span.Start - function.Start, span.Length);
-            draft.Fault(objection.Code, new TextSpan(start, length), objection.Found, objection.Hint);
+            var objection = CompilerWords.Of(fault, _tree.GetRoot(), _model.Value);
+            foreach (var draft in sound)
+            {
+                var span = fault.Location.SourceSpan;
+                var (start, length) = draft.Edits.ToAuthor(span.Start - function.Start, span.Length);
+                draft.Fault(objection.Code, new TextSpan(start, length), objection.Found, objection.Hint);
+            }
         }
     }
 
-    private static ExpressionSyntax ExpressionIn(MethodDeclarationSyntax method) =>
-        method.Body!.DescendantNodes().OfType<ReturnStatementSyntax>().First().Expression is InvocationExpressionSyntax give
-            ? give.ArgumentList.Arguments[0].Expression
-            : throw new InvalidOperationException($"{method.Identifier} hands nothing over");
+    private void AskTypes(Draft draft, UnitFunction function)
+    {
+        var expression = ExpressionOf(function);
+        new MemberGuard(draft, function, _model.Value).Check(expression);
+        if (!draft.HasFailed && ShapeCheck.Of(draft, _model.Value.GetTypeInfo(expression).Type) is { } shape) draft.Settle(shape);
+    }
+
+    private ExpressionSyntax ExpressionOf(UnitFunction function)
+    {
+        var method = (MethodDeclarationSyntax)_tree.GetCompilationUnitRoot().Members.OfType<ClassDeclarationSyntax>().First().Members[function.Number];
+        var statement = method.Body!.Statements.OfType<ReturnStatementSyntax>().First();
+        return ((InvocationExpressionSyntax)statement.Expression!).ArgumentList.Arguments[0].Expression;
+    }
 }

@@ -8,8 +8,6 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// <summary>The C# text of a unit: one class with a function for each expression, one struct for each dimension.</summary>
 internal sealed class UnitSource
 {
-    private const string Opening = "            return Give.Out(";
-
     private readonly StringBuilder _text = new();
     private readonly List<UnitFunction> _functions = [];
 
@@ -21,10 +19,8 @@ internal sealed class UnitSource
             using System;
             using EolSequencer.Language.Expressions.Support;
             using EolSequencer.Model.Expressions;
-            using EolSequencer.Model.Judging;
             using EolSequencer.Model.Units;
             using EolSequencer.Model.Values;
-            using static EolSequencer.Language.Expressions.Support.Functions;
 
             public sealed class {{Support.ExpressionUnit.TypeName}} : ExpressionUnit
             {
@@ -39,6 +35,10 @@ internal sealed class UnitSource
     /// <summary>The functions, by number.</summary>
     public IReadOnlyList<UnitFunction> Functions => _functions;
 
+    /// <summary>The function to whose author's text a position belongs; null for code of ours.</summary>
+    public UnitFunction? FunctionAt(int position) =>
+        _functions.Find(function => position >= function.Start && position <= function.End);
+
     public override string ToString() => _text.ToString();
 
     private void WriteFunctions(List<Draft> drafts)
@@ -46,7 +46,7 @@ internal sealed class UnitSource
         var known = new Dictionary<string, UnitFunction>(StringComparer.Ordinal);
         foreach (var draft in drafts)
         {
-            var body = $"{draft.IsInexact} {CodeText.Field(draft.Units)} {draft.Written}";
+            var body = $"{draft.IsCondition} {draft.IsInexact} {CodeText.Field(draft.Units)} {draft.Written}";
             if (!known.TryGetValue(body, out var function))
             {
                 function = new UnitFunction(_functions.Count);
@@ -65,32 +65,23 @@ internal sealed class UnitSource
 
     private void Write(UnitFunction function, Draft draft)
     {
-        _text.Append($$"""
-                public Value {{function.Name}}(IExpressionScope {{CodeText.Scope}})
-                {
-                    var {{CodeText.Inexact}} = {{(draft.IsInexact ? "true" : "false")}};
-                    try
-                    {
-            {{Mapping(draft.Source.Expression.Place)}}{{Opening}}
-            """);
+        var (opening, closing) = draft.IsCondition
+            ? ("return Condition(", ");")
+            : ("return Out(", $", {CodeText.Inexact}, {CodeText.Field(draft.Units)});");
+        _text.Line($"public Value {function.Name}(IExpressionScope {CodeText.Scope})");
+        _text.Line("{");
+        if (!draft.IsCondition) _text.Line($"var {CodeText.Inexact} = {(draft.IsInexact ? "true" : "false")};");
+        _text.Append(Mapping(draft.Source.Expression.Place, opening)).Append(opening);
         function.Start = _text.Length;
-        _text.Append($$"""
-            {{draft.Written}}
-            #line default
-                        , {{CodeText.Inexact}}, {{CodeText.Field(draft.Units)}});
-                    }
-                    catch (Exception e) when (Faults.Speaks(e))
-                    {
-                        throw Faults.Of(e);
-                    }
-                }
-
-            """);
+        _text.Line(draft.Written);
+        _text.Line("#line default");
+        _text.Line(closing);
+        _text.Line("}");
     }
 
     // A stack trace shows the line where a statement begins, so the author's line begins with the statement.
-    private static string Mapping(SourcePlace place) => place.Line == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
-        $"#line ({place.Line},{place.Column})-({place.EndLine},{Math.Max(place.EndColumn, place.Column + 1)}) {Opening.Length} \"{FileName(place.File)}\"\n");
+    private static string Mapping(SourcePlace place, string opening) => place.Line == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
+        $"#line ({place.Line},{place.Column})-({place.EndLine},{Math.Max(place.EndColumn, place.Column + 1)}) {opening.Length} \"{FileName(place.File)}\"\n");
 
     private void WriteFields(List<Draft> drafts)
     {
@@ -99,7 +90,7 @@ internal sealed class UnitSource
             _text.Line($"    private readonly Unit {CodeText.Field(unit)} = UnitTable.Required({CodeText.Literal(unit.Symbol)});");
         }
 
-        foreach (var units in drafts.Select(draft => draft.Units).DistinctBy(units => CodeText.Field(units)))
+        foreach (var units in drafts.Where(draft => !draft.IsCondition).Select(draft => draft.Units).DistinctBy(units => CodeText.Field(units)))
         {
             var items = string.Join(", ", units.Select(unit => $"UnitTable.Required({CodeText.Literal(unit.Symbol)})"));
             _text.Line($"    private readonly Unit[] {CodeText.Field(units)} = [{items}];");

@@ -4,7 +4,7 @@ using EolSequencer.Model.Values;
 namespace EolSequencer.Language.Expressions.Support;
 
 /// <summary>What the one class of a compiled unit is to its host.</summary>
-public abstract class ExpressionUnit
+public abstract class ExpressionUnit : ScopeValues
 {
     /// <summary>The full name of the class.</summary>
     public const string TypeName = "Expressions";

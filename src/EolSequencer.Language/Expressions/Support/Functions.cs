@@ -9,7 +9,7 @@ namespace EolSequencer.Language.Expressions.Support;
 /// The functions an author may call. What goes through binary floating point gives back 12 significant digits and makes
 /// the value inexact.
 /// </summary>
-public static class Functions
+public abstract class Functions
 {
     private const int MostPower = 28;
 
@@ -23,13 +23,13 @@ public static class Functions
     public static decimal min(decimal a, decimal b) => Math.Min(a, b);
 
     /// <summary>The smaller of two quantities.</summary>
-    public static T min<T>(T a, T b) where T : struct, IQuantity<T> => Take.In(b, a.Unit) < a.Number ? b : a;
+    public static T min<T>(T a, T b) where T : struct, IQuantity<T> => ScopeValues.NumberIn(b, a.Unit) < a.Number ? b : a;
 
     /// <summary>The larger of two.</summary>
     public static decimal max(decimal a, decimal b) => Math.Max(a, b);
 
     /// <summary>The larger of two quantities.</summary>
-    public static T max<T>(T a, T b) where T : struct, IQuantity<T> => Take.In(b, a.Unit) > a.Number ? b : a;
+    public static T max<T>(T a, T b) where T : struct, IQuantity<T> => ScopeValues.NumberIn(b, a.Unit) > a.Number ? b : a;
 
     /// <summary>The nearest whole number; halves go away from zero.</summary>
     public static decimal round(decimal x) => Math.Round(x, MidpointRounding.AwayFromZero);
