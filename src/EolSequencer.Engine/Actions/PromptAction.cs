@@ -16,13 +16,14 @@ internal static class PromptAction
 
     public static async Task<AttemptEnd> RunAsync(Attempt attempt, string? screen)
     {
-        var (kind, text) = attempt.Step.Action switch
+        var kind = attempt.Step.Action.Prompt!.Value;
+        var text = attempt.Step.Action switch
         {
-            StepAction.Ask ask => (PromptKind.Confirm, ask.Text),
-            StepAction.Judge judge => (PromptKind.Judge, judge.Text),
-            StepAction.Enter enter => (PromptKind.Enter, enter.Text),
-            StepAction.Scan scan => (PromptKind.Scan, scan.Text),
-            StepAction.Choose choose => (PromptKind.Choose, choose.Text),
+            StepAction.Ask ask => ask.Text,
+            StepAction.Judge judge => judge.Text,
+            StepAction.Enter enter => enter.Text,
+            StepAction.Scan scan => scan.Text,
+            StepAction.Choose choose => choose.Text,
             var other => throw new InvalidOperationException($"{other.GetType().Name} puts up no prompt"),
         };
         try

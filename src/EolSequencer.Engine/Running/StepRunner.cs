@@ -29,7 +29,7 @@ internal sealed class StepRunner(RunServices run)
         try
         {
             if (!await IsNeededAsync(planned, halt)) return Flow.GoOn;
-            using var prompt = screen is null && (planned.Step.Action.IsPrompt || planned.Step.Caution is not null)
+            using var prompt = screen is null && (planned.Step.Action.Prompt is not null || planned.Step.Caution is not null)
                 ? await run.Prompts.Turns.EnterAsync(halt.Token)
                 : default;
             if (planned.Step.Caution is { } caution && !await AcknowledgeAsync(planned, caution, halt)) return Flow.Stop;

@@ -6,7 +6,9 @@ using EolSequencer.Language.Binding.Vehicles;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
+using EolSequencer.Language.Scripts;
 using EolSequencer.Language.Source;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Language.Loading;
@@ -16,6 +18,7 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
 {
     private readonly HashSet<PlantFile> _files = [];
     private readonly HashSet<PlantFile> _seen = [];
+    private AskedSteps? _asked;
     private bool _isWhole;
 
     private Report Report => folder.Report;
@@ -40,11 +43,16 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
     public void Run()
     {
         if (_isWhole) folder.ReportDuplicates();
+        var sequences = new List<CheckedSequence>();
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
-            foreach (var used in SequenceLoad.Run(file, folder, cache)?.Files ?? []) _seen.Add(used);
+            if (SequenceLoad.Run(file, folder, cache) is not { } loaded) continue;
+            sequences.Add(loaded.Sequence);
+            foreach (var used in loaded.Files) _seen.Add(used);
         }
 
+        // Which steps there are is known when every sequence could be read.
+        if (sequences.Count > 0 && sequences.Count == folder.Of(FileKind.Sequence).Count()) _asked = AskedSteps.In(sequences);
         foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && !_seen.Contains(file))) Check(file);
     }
 
@@ -59,7 +67,8 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
             case FileKind.Order: OrderLoader.Bind(file, folder, cache); break;
             case FileKind.Fragment: FragmentCheck.Run(file, folder, cache); break;
             case FileKind.Plant: Plant(file); break;
-            default: PlantFiles.ReportUnknownKind(file, root, Report); break;
+            case FileKind.OperatorScript: ScriptBinder.Bind(root, Report, _asked); break;
+            default: PlantFiles.ReportUnknownKind(root, Report); break;
         }
     }
 

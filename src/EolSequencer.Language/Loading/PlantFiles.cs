@@ -1,6 +1,7 @@
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Source;
+using EolSequencer.Language.Yaml;
 
 namespace EolSequencer.Language.Loading;
 
@@ -19,7 +20,7 @@ internal static class PlantFiles
         if (PlantFolder.Find(path, report) is not { } folder) return null;
         if (folder.At(path) is { } file) return IsOf(file, wanted, report) ? (file, folder) : null;
 
-        if (SourceFiles.TryRead(path, report) is { } text) report.Add(PlantCodes.UnknownKind, SourceText.WholeFile(text.Path), $"this is no file of a plant; a {wanted.Word()} is wanted");
+        if (SourceFiles.TryRead(path, report) is { } text) report.Add(PlantCodes.UnknownKind, SourceText.WholeFile(text.Path), $"this is no file of a plant; {wanted.OneWord()} is wanted");
         return null;
     }
 
@@ -28,20 +29,34 @@ internal static class PlantFiles
     {
         if (file.Kind == wanted) return true;
         if (file.Root is not { } root) return false;
-        if (file.Kind is { } other) report.Add(PlantCodes.WrongKind, file.IdPlace, $"this is a {other.Word()}, a {wanted.Word()} is wanted");
-        else ReportUnknownKind(file, root, report);
+        ReportKind(file.Kind, root, wanted, report);
         return false;
     }
 
-    /// <summary>Reports a file that does not begin with a kind.</summary>
-    public static void ReportUnknownKind(PlantFile file, Yaml.YamlNode root, Report report)
+    /// <summary>Whether a document begins with a kind; reported when not.</summary>
+    public static bool IsOf(YamlNode root, FileKind wanted, Report report)
     {
-        var key = root is Yaml.YamlMap { Entries: [var first, ..] } ? first.Key : null;
+        var kind = root is YamlMap { Entries: [var first, ..] } ? FileKinds.Of(first.Key.Text) : null;
+        if (kind != wanted) ReportKind(kind, root, wanted, report);
+        return kind == wanted;
+    }
+
+    /// <summary>Reports a file that does not begin with a kind.</summary>
+    public static void ReportUnknownKind(YamlNode root, Report report)
+    {
+        var key = root is YamlMap { Entries: [var first, ..] } ? first.Key : null;
         var near = key is null ? null : Nearest.Of(key.Text, FileKinds.All.Select(kind => kind.Key()));
         report.Add(
             PlantCodes.UnknownKind,
             key?.Place ?? root.Place,
             key is null ? "the file begins with no key" : $"{Shown.Quoted(key.Text)} is no kind of file",
             near is null ? null : $"did you mean '{near}'?");
+    }
+
+    private static void ReportKind(FileKind? found, YamlNode root, FileKind wanted, Report report)
+    {
+        var place = root is YamlMap { Entries: [{ Value: YamlScalar id }, ..] } ? id.ContentPlace : root.Place;
+        if (found is { } other) report.Add(PlantCodes.WrongKind, place, $"this is {other.OneWord()}, {wanted.OneWord()} is wanted");
+        else ReportUnknownKind(root, report);
     }
 }

@@ -10,4 +10,5 @@ public enum FileKind
     Sequence,
     Fragment,
     Order,
+    OperatorScript,
 }

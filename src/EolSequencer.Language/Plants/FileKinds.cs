@@ -16,16 +16,21 @@ public static class FileKinds
         FileKind.Sequence => "sequence",
         FileKind.Fragment => "fragment",
         FileKind.Order => "order",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are seven kinds of file"),
+        FileKind.OperatorScript => "operator-script",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
     };
 
-    /// <summary>How a message names it: <c>a vehicle type</c>.</summary>
+    /// <summary>How a message names it: <c>vehicle type</c>.</summary>
     public static string Word(this FileKind kind) => kind switch
     {
         FileKind.VehicleType => "vehicle type",
         FileKind.DeviceKind => "device kind",
+        FileKind.OperatorScript => "operator script",
         _ => kind.Key(),
     };
+
+    /// <summary>As <see cref="Word"/> with its article: <c>an order</c>.</summary>
+    public static string OneWord(this FileKind kind) => kind is FileKind.Order or FileKind.OperatorScript ? $"an {kind.Word()}" : $"a {kind.Word()}";
 
     /// <summary>The kind of a first key, or null for any other word.</summary>
     public static FileKind? Of(string key)

@@ -73,10 +73,10 @@ public sealed class PlantFolder
         if (found.Count > 1) ReportDuplicate(found);
         if (found.Count > 0) return found[0];
 
-        var others = FileKinds.All.Where(other => other != kind && _byId[(other, id)].Any()).Select(other => other.Word()).ToList();
+        var others = FileKinds.All.Where(other => other != kind && _byId[(other, id)].Any()).Select(other => other.OneWord()).ToList();
         if (others.Count > 0)
         {
-            Report.Add(PlantCodes.WrongKind, place, $"'{id}' is the id of a {others[0]}, a {kind.Word()} is wanted");
+            Report.Add(PlantCodes.WrongKind, place, $"'{id}' is the id of {others[0]}, {kind.OneWord()} is wanted");
             return null;
         }
 

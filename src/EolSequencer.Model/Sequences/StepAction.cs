@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Ports;
 using EolSequencer.Model.Texts;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
@@ -12,8 +13,17 @@ public abstract record StepAction
 {
     private StepAction() { }
 
-    /// <summary>True for the actions that put a prompt in front of a person.</summary>
-    public bool IsPrompt => this is Ask or Judge or Enter or Scan or Choose;
+    /// <summary>The prompt it puts in front of a person; null when it needs none.</summary>
+    public PromptKind? Prompt => this switch
+    {
+        Ask { Until: null } => PromptKind.Confirm,
+        Ask => PromptKind.Act,
+        Judge => PromptKind.Judge,
+        Enter => PromptKind.Enter,
+        Scan => PromptKind.Scan,
+        Choose => PromptKind.Choose,
+        _ => null,
+    };
 
     /// <summary>A person does something; with <paramref name="Until"/> a device confirms it, else the person does.</summary>
     /// <param name="Until">The condition that ends the step; null when a person confirms.</param>
