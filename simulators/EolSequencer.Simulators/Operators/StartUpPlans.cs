@@ -167,7 +167,8 @@ internal static class StartUpPlans
 
     private static void HoldPedal(Errand errand)
     {
-        errand.Van.Brakes.Press(true);
+        // A foot that still stands there has just come off; the switch is seen open before the pedal goes down again.
+        errand.Then(Tap, () => errand.Van.Brakes.Press(true));
         errand.KeepHolding(() => errand.Van.Brakes.Press(false));
         if (!errand.Habits.LetsGoOfPedal) return;
         errand.Habits.LetsGoOfPedal = false;
