@@ -63,4 +63,16 @@ public sealed class PlantCheckerTests : IDisposable
         Assert.Equal(2, result.Files);
         Assert.Equal("FIL001", Assert.Single(result.Diagnostics).Code.Id);
     }
+
+    [Fact]
+    public void An_operator_script_is_compared_with_the_sequences_when_all_of_them_are_known()
+    {
+        var script = _plant.Put("scripts/hand.yaml", "operator-script: hand\nanswers: { nowhere.seen: ok }\n");
+
+        Assert.Equal("SCR010", Assert.Single(PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics).Code.Id);
+        Assert.Empty(PlantChecker.Check([script], ExpressionCache.None).Diagnostics);
+
+        _plant.Put("sequences/second.yaml", "sequence: second\n");
+        Assert.DoesNotContain(PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics, one => one.Code.Id == "SCR010");
+    }
 }
