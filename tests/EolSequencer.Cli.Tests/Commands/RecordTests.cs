@@ -1,0 +1,62 @@
+using System.Text;
+using System.Text.Json;
+using EolSequencer.Cli.Tests.Kit;
+using Microsoft.Data.Sqlite;
+
+namespace EolSequencer.Cli.Tests.Commands;
+
+/// <summary>The record stands up: an untouched one is whole, a changed one is found.</summary>
+public sealed class RecordTests : IDisposable
+{
+    private readonly Eol _eol = new();
+
+    [Fact]
+    public void An_untouched_record_is_whole_and_one_flipped_bit_is_found()
+    {
+        _eol.Startup("--only", "rest");
+        Assert.Equal(0, Eol.Run("verify", "--data", _eol.Data).Code);
+        FlipOneBitOfAnEvent();
+        var verify = Eol.Run("verify", "--data", _eol.Data);
+        Assert.True(verify.Code == 1, verify.ToString());
+        Assert.Contains("not whole", verify.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rehearsal_stands_among_rehearsals_and_not_among_production_runs()
+    {
+        _eol.Startup("--only", "rest");
+        using var rehearsals = JsonDocument.Parse(Eol.Run("show", "--rehearsals", "--json", "--data", _eol.Data).Output);
+        using var production = JsonDocument.Parse(Eol.Run("show", "--json", "--data", _eol.Data).Output);
+        Assert.Equal((1, 0), (rehearsals.RootElement.GetArrayLength(), production.RootElement.GetArrayLength()));
+    }
+
+    [Fact]
+    public void One_run_is_shown_in_full_by_its_id()
+    {
+        _eol.Startup("--only", "rest");
+        var show = Eol.Run("show", "startup_1-000001", "--data", _eol.Data);
+        Assert.True(show.Code == 0 && show.Output.Contains("rest", StringComparison.Ordinal), show.ToString());
+        Assert.Equal(2, Eol.Run("show", "startup_1-000099", "--data", _eol.Data).Code);
+    }
+
+    public void Dispose() => _eol.Dispose();
+
+    /// <summary>In the file, below everything that could notice: the first letter of a step's id in an event.</summary>
+    private void FlipOneBitOfAnEvent()
+    {
+        var file = Path.Combine(_eol.Data, "record.db");
+        using (var connection = new SqliteConnection($"Data Source={file};Pooling=False"))
+        {
+            connection.Open();
+            using var command = connection.CreateCommand();
+            command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+            command.ExecuteNonQuery();
+        }
+
+        var bytes = File.ReadAllBytes(file);
+        var at = bytes.AsSpan().IndexOf(Encoding.ASCII.GetBytes("\"rest.voltage\""));
+        Assert.True(at > 0, "the record holds the event as text");
+        bytes[at + 1] ^= 1;
+        File.WriteAllBytes(file, bytes);
+    }
+}

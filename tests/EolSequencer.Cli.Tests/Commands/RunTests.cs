@@ -1,0 +1,113 @@
+using System.Text.Json;
+using EolSequencer.Cli.Tests.Kit;
+
+namespace EolSequencer.Cli.Tests.Commands;
+
+/// <summary>What a run says and how it ends decides what a line does next.</summary>
+public sealed class RunTests : IDisposable
+{
+    private readonly Eol _eol = new();
+
+    [Fact]
+    public void A_good_vehicle_passes_and_ends_with_0()
+    {
+        var run = _eol.Startup("--json");
+        Assert.True(run.Code == 0, run.ToString());
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal("pass", json.RootElement.GetProperty("verdict").GetString());
+        var decided = json.RootElement.GetProperty("steps").EnumerateArray().Count(step => step.GetProperty("measured").GetString() != "none");
+        Assert.True(decided >= 190, $"{decided} judged steps");
+    }
+
+    [Fact]
+    public void A_dead_lamp_fails_and_ends_with_1()
+    {
+        var run = _eol.Startup("--inject", "lamp_open=tail_left");
+        Assert.True(run.Code == 1, run.ToString());
+        Assert.Contains("lights.rear", run.Output, StringComparison.Ordinal);
+        Assert.Contains("NOT OK", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_bus_that_falls_silent_is_the_equipments_fault_and_ends_with_3()
+    {
+        var run = _eol.Startup("--inject", "bus_silent@120s");
+        Assert.True(run.Code == 3, run.ToString());
+        Assert.Contains("error", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Only_some_steps_may_be_run_and_the_vehicle_is_found_by_its_number()
+    {
+        var run = _eol.Startup("--vin", VinOf("FV-100231"), "--only", "rest", "--json");
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Contains("rest.voltage", json.RootElement.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("step").GetString()));
+        Assert.DoesNotContain("lights.front", json.RootElement.GetProperty("steps").EnumerateArray().Select(step => step.GetProperty("step").GetString()));
+    }
+
+    [Fact]
+    public void Repeated_runs_take_the_next_seed()
+    {
+        var run = _eol.Startup("--only", "rest", "--repeat", "3", "--seed", "7", "--json");
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal([7, 8, 9], json.RootElement.EnumerateArray().Select(one => one.GetProperty("seed").GetInt32()));
+    }
+
+    [Fact]
+    public void A_second_runner_of_the_same_station_is_refused_and_names_the_first()
+    {
+        using var first = Eol.Start(_eol.StartupArguments("--clock", "real", "--operator", "terminal"));
+        try
+        {
+            WaitForRecord();
+            var second = _eol.Startup("--only", "rest");
+            Assert.True(second.Code == 3, second.ToString());
+            Assert.Contains(first.Id.ToString(System.Globalization.CultureInfo.InvariantCulture), second.Output, StringComparison.Ordinal);
+        }
+        finally
+        {
+            first.Kill();
+            first.WaitForExit();
+        }
+    }
+
+    [Fact]
+    public void Ctrl_C_ends_a_run_cleanly_and_the_record_says_interrupted()
+    {
+        using var run = Eol.Start(_eol.StartupArguments("--clock", "real", "--operator", "terminal"));
+        WaitForRecord();
+        Thread.Sleep(1500);
+        using (var signal = System.Diagnostics.Process.Start("kill", ["-INT", run.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) signal.WaitForExit();
+        Assert.True(run.WaitForExit(TimeSpan.FromSeconds(60)));
+        Assert.Contains(run.ExitCode, new[] { 1, 3, 4 });
+        var list = Eol.Run("show", "--rehearsals", "--json", "--data", _eol.Data);
+        using var json = JsonDocument.Parse(list.Output);
+        Assert.True(json.RootElement[0].GetProperty("interrupted").GetBoolean());
+        Assert.Equal(0, Eol.Run("verify", "--data", _eol.Data).Code);
+    }
+
+    [Fact]
+    public async Task The_terminal_operator_answers_prompts_by_lines()
+    {
+        using var run = Eol.Start(_eol.StartupArguments("--clock", "real", "--operator", "terminal", "--only", "identity"));
+        run.StandardInput.WriteLine("stop enough seen");
+        run.StandardInput.Flush();
+        var output = run.StandardOutput.ReadToEndAsync();
+        Assert.True(run.WaitForExit(TimeSpan.FromSeconds(90)));
+        Assert.Contains("enough seen", await output, StringComparison.Ordinal);
+    }
+
+    public void Dispose() => _eol.Dispose();
+
+    private static string VinOf(string order)
+    {
+        var line = File.ReadLines(Path.Combine(Repository.Root, "sequences", "demo", "orders", order + ".yaml")).First(text => text.StartsWith("vin:", StringComparison.Ordinal));
+        return line["vin:".Length..].Split('#')[0].Trim();
+    }
+
+    private void WaitForRecord()
+    {
+        for (var tries = 0; tries < 600 && !File.Exists(Path.Combine(_eol.Data, "record.db")); tries++) Thread.Sleep(100);
+        Thread.Sleep(1000);
+    }
+}
