@@ -6,6 +6,9 @@ internal static class Catalogue
     private static readonly Dictionary<string, Func<string[], int>> Runs = new(StringComparer.Ordinal)
     {
         ["day"] = Day.DayBenchmark.Run,
+        ["expressions"] = Expressions.ExpressionsBenchmark.Run,
+        ["durable"] = Durable.DurableBenchmark.Run,
+        ["start"] = Start.StartBenchmark.Run,
     };
 
     public static Func<string[], int>? Find(string name) => Runs.GetValueOrDefault(name);

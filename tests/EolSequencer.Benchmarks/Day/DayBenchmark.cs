@@ -25,7 +25,7 @@ internal static class DayBenchmark
 
     public static int Run(string[] args)
     {
-        var vehicles = args.Contains("small") ? Small : Full;
+        var vehicles = args.Contains("small") ? Small : args is [var count] && int.TryParse(count, out var wanted) ? wanted : Full;
         var plant = Path.Combine(Repository.Root, "sequences", "demo");
         var sequence = SequenceLoader.Load(Path.Combine(plant, "startup", "startup.yaml"), ExpressionCache.None);
         var station = StationLoader.Load(Path.Combine(plant, "stations", "startup.yaml"));
@@ -37,12 +37,14 @@ internal static class DayBenchmark
             var opened = (FolderResult<DataFolder>.Opened)DataFolder.Open(folder.FullName, TimeProvider.System);
             using var hold = ((TakenStation.Taken)opened.Folder.TakeStation(station.Station!.Id)).Station;
             var day = new DayRun(sequence, station.Station!, orders, hold);
-            day.Run(Math.Min(vehicles, 60)); // Warm-up: compiled code, open files.
+            day.Run(Math.Min(vehicles, 200)); // Warm-up: compiled code, open files.
             GC.Collect();
+            var used = Environment.CpuUsage.TotalTime;
             var begun = Stopwatch.GetTimestamp();
             var sum = day.Run(vehicles);
             var seconds = Stopwatch.GetElapsedTime(begun).TotalSeconds;
-            Print(seconds, vehicles, sum, folder);
+            used = Environment.CpuUsage.TotalTime - used;
+            Print(seconds, used.TotalSeconds, vehicles, sum, folder);
         }
         finally
         {
@@ -52,9 +54,10 @@ internal static class DayBenchmark
         return 0;
     }
 
-    private static void Print(double seconds, int vehicles, DaySum sum, DirectoryInfo folder)
+    private static void Print(double seconds, double processor, int vehicles, DaySum sum, DirectoryInfo folder)
     {
         Figures.Print("seconds", seconds, "s");
+        Figures.Print("processor time", processor, "s");
         Figures.Print("vehicles", vehicles);
         Figures.Print("judged steps", sum.Judged);
         Figures.Print("judged steps with a verdict", sum.Decided);
