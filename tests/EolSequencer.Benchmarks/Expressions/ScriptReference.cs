@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.Scripting;
 namespace EolSequencer.Benchmarks.Expressions;
 
 /// <summary>The reference: each expression a script of its own, created and bound to a delegate.</summary>
-internal static class ScriptReference
+public static class ScriptReference
 {
     /// <summary>What the scripts see.</summary>
     public sealed class Globals
