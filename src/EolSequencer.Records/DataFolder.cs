@@ -35,8 +35,7 @@ public sealed class DataFolder
 
     internal static FolderResult<DataFolder> Open(string path, TimeProvider time, RecordOptions options)
     {
-        var files = new RecordFiles(System.IO.Path.GetFullPath(path));
-        if (File.Exists(files.Folder)) return new FolderResult<DataFolder>.Refused(FolderTrouble.NotAFolder, $"{files.Folder} is a file; a data folder is wanted");
+        if (RecordFiles.Of<DataFolder>(path, out var noFolder) is not { } files) return noFolder!;
         try
         {
             Directory.CreateDirectory(files.Folder);

@@ -19,6 +19,21 @@ internal sealed record RecordFiles(string Folder)
     /// <summary>Holds a lock file for each station in use.</summary>
     public string Stations => Path.Combine(Folder, "stations");
 
+    /// <summary>The files of a folder that may be there or not; what cannot be a folder is refused.</summary>
+    public static RecordFiles? Of<T>(string path, out FolderResult<T>.Refused? refused)
+    {
+        refused = null;
+        if (path.Length == 0 || path.Contains('\0'))
+        {
+            refused = new FolderResult<T>.Refused(FolderTrouble.NotAFolder, $"'{path.Replace("\0", "\\0", StringComparison.Ordinal)}' is no path of a data folder");
+            return null;
+        }
+
+        var files = new RecordFiles(Path.GetFullPath(path));
+        if (File.Exists(files.Folder)) refused = new FolderResult<T>.Refused(FolderTrouble.NotAFolder, $"{files.Folder} is a file; a data folder is wanted");
+        return refused is null ? files : null;
+    }
+
     public FolderResult<T>.Refused Refuse<T>(SqliteException fault) => new(TroubleOf(fault), RecordTrouble.Describe(fault, Database));
 
     public FolderResult<T>.Refused? RefuseState<T>(SchemaState state) => state switch

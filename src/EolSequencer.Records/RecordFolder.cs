@@ -29,8 +29,7 @@ public sealed class RecordFolder
 
     internal static FolderResult<RecordFolder> Open(string path, RecordOptions options)
     {
-        var files = new RecordFiles(System.IO.Path.GetFullPath(path));
-        if (File.Exists(files.Folder)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotAFolder, $"{files.Folder} is a file; a data folder is wanted");
+        if (RecordFiles.Of<RecordFolder>(path, out var noFolder) is not { } files) return noFolder!;
         if (!File.Exists(files.Database)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotThere, $"there is no record in {files.Folder}; a run makes one");
         try
         {

@@ -91,6 +91,15 @@ public sealed class DataFolderTests : IDisposable
         Assert.Contains("is a file", Refused(RecordFolder.Open(file), FolderTrouble.NotAFolder));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("a\0b")]
+    public void What_is_no_path_is_refused(string path)
+    {
+        Assert.Contains("is no path", Refused(DataFolder.Open(path, TimeProvider.System), FolderTrouble.NotAFolder));
+        Assert.Contains("is no path", Refused(RecordFolder.Open(path), FolderTrouble.NotAFolder));
+    }
+
     [Fact]
     public void A_place_that_cannot_be_written_is_refused()
     {

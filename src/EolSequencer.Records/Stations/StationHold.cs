@@ -1,3 +1,4 @@
+using EolSequencer.Model.Ports;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
 using Microsoft.Data.Sqlite;
@@ -41,9 +42,10 @@ public sealed class StationHold : IDisposable
     }
 
     /// <summary>Begins a batch of rehearsal runs that a thread of its own writes, one transaction for each run.</summary>
+    /// <exception cref="JournalFault">There is no room for it on the disk, or the record cannot be written.</exception>
     public BatchWriter BeginBatch()
     {
-        if (_space.Trouble() is { } trouble) throw new Model.Ports.JournalFault(trouble);
+        if (_space.Trouble() is { } trouble) throw new JournalFault(trouble);
         return new BatchWriter(_open(false), NextRun);
     }
 

@@ -168,6 +168,24 @@ public sealed class DurableJournalTests : IDisposable
     }
 
     [Fact]
+    public void An_event_that_could_not_be_kept_leaves_nothing_and_can_be_appended_again()
+    {
+        using var station = _folder.Take();
+        var journal = station.BeginRun();
+        var events = SampleRun.Of(journal.Run);
+        _folder.Tamper("CREATE TRIGGER in_the_way BEFORE INSERT ON ledger BEGIN SELECT RAISE(ABORT, 'the ledger is shut'); END");
+
+        var fault = Assert.Throws<JournalFault>(() => journal.Append(events[0]));
+
+        Assert.Contains("the ledger is shut", fault.Message);
+        Assert.Equal([0, 0, 0], _folder.Ask<int>("SELECT count(*) FROM event UNION ALL SELECT count(*) FROM run UNION ALL SELECT count(*) FROM source"));
+        Assert.Throws<InvalidOperationException>(() => journal.Append(events[1]));
+        _folder.Tamper("SELECT 1");
+        TempFolder.Append(journal, events);
+        Assert.True(_folder.OpenToRead().Verify().IsWhole);
+    }
+
+    [Fact]
     public void No_run_begins_without_room_on_the_disk()
     {
         using var station = _folder.Take(options: RecordOptions.Usual with { FreeBytes = _ => 3 * 1048576 });
