@@ -129,6 +129,10 @@ public sealed class VerifyTests : IClassFixture<RecordOfThreeRuns>
         FindingKind.Seal, null, 6, "run startup_1-000002 is not sealed");
 
     [Fact]
+    public void A_seal_without_its_key_is_named() =>
+        Found("UPDATE seal SET key = 9 WHERE ledger = 6", FindingKind.Seal, null, 6, "does not know the key");
+
+    [Fact]
     public void A_key_that_nobody_made_in_the_ledger_is_found()
     {
         using var folder = _untouched.Copy();
