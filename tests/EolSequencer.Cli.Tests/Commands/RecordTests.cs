@@ -1,4 +1,3 @@
-using System.Text;
 using System.Text.Json;
 using EolSequencer.Cli.Tests.Kit;
 using Microsoft.Data.Sqlite;
@@ -41,22 +40,26 @@ public sealed class RecordTests : IDisposable
 
     public void Dispose() => _eol.Dispose();
 
-    /// <summary>In the file, below everything that could notice: the first letter of a step's id in an event.</summary>
+    /// <summary>The lowest bit of one byte in the middle of a judged step.</summary>
     private void FlipOneBitOfAnEvent()
     {
-        var file = Path.Combine(_eol.Data, "record.db");
-        using (var connection = new SqliteConnection($"Data Source={file};Pooling=False"))
+        using var connection = new SqliteConnection($"Data Source={Path.Combine(_eol.Data, "record.db")};Pooling=False");
+        connection.Open();
+        using var read = connection.CreateCommand();
+        read.CommandText = "SELECT id, bytes FROM event WHERE step = 'rest.voltage'";
+        long id;
+        byte[] bytes;
+        using (var reader = read.ExecuteReader())
         {
-            connection.Open();
-            using var command = connection.CreateCommand();
-            command.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
-            command.ExecuteNonQuery();
+            Assert.True(reader.Read());
+            (id, bytes) = (reader.GetInt64(0), (byte[])reader[1]);
         }
 
-        var bytes = File.ReadAllBytes(file);
-        var at = bytes.AsSpan().IndexOf(Encoding.ASCII.GetBytes("\"rest.voltage\""));
-        Assert.True(at > 0, "the record holds the event as text");
-        bytes[at + 1] ^= 1;
-        File.WriteAllBytes(file, bytes);
+        bytes[bytes.Length / 2] ^= 1;
+        using var write = connection.CreateCommand();
+        write.CommandText = "UPDATE event SET bytes = $bytes WHERE id = $id";
+        write.Parameters.AddWithValue("$bytes", bytes);
+        write.Parameters.AddWithValue("$id", id);
+        Assert.Equal(1, write.ExecuteNonQuery());
     }
 }
