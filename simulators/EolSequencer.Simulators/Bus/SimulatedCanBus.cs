@@ -60,8 +60,6 @@ internal sealed class SimulatedCanBus(ISchedule schedule, BusSpeed speed) : IDue
 
     public void Add(CyclicFrame frame) => _cyclic.Add(frame.Id, frame);
 
-    public IReadOnlyCollection<CyclicFrame> CyclicFrames => _cyclic.Values;
-
     public IDisposable Remember(Listening listening)
     {
         _listenings[listening.Id] = _listenings.TryGetValue(listening.Id, out var others) ? [.. others, listening] : [listening];
