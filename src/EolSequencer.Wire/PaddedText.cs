@@ -13,9 +13,13 @@ public static class PaddedText
 
     /// <summary>The text without its padding; it may be empty.</summary>
     /// <returns>A fault when a byte before the padding is no printable ASCII character; nothing is dropped inside a text.</returns>
-    public static Decoded<string> Read(ReadOnlySpan<byte> field)
+    public static Decoded<string> Read(ReadOnlySpan<byte> field) => Text(field.TrimEnd(Padding));
+
+    /// <summary>The text without its padding where only one byte is padding, so that another is a fault.</summary>
+    public static Decoded<string> Read(ReadOnlySpan<byte> field, byte padding) => Text(field.TrimEnd(padding));
+
+    private static Decoded<string> Text(ReadOnlySpan<byte> text)
     {
-        var text = field.TrimEnd(Padding);
         var illegal = text.IndexOfAnyExceptInRange(Blank, LastPrintable);
         return illegal < 0
             ? Encoding.ASCII.GetString(text)

@@ -12,10 +12,16 @@ public sealed record DiagnosticTiming
     /// <summary>P2* of the client: the same after "response pending"; 5000 ms of the server and 50 ms for the way.</summary>
     public TimeSpan P2Star { get; init; } = TimeSpan.FromMilliseconds(5050);
 
+    /// <summary>
+    /// Whether the times that a control unit states when it changes its session replace <see cref="P2"/> and
+    /// <see cref="P2Star"/> for it (ISO 14229-1, service 10). False: the station's times hold whatever a unit says.
+    /// </summary>
+    public bool TakesStatedTimes { get; init; } = true;
+
     /// <summary>What is added to the times a control unit states for its session.</summary>
     public TimeSpan Way { get; init; } = TimeSpan.FromMilliseconds(50);
 
-    /// <summary>The most "response pending" in a row for one request.</summary>
+    /// <summary>The most "response pending" for one request, and the most strays that may hold its answer up.</summary>
     public int MostPending { get; init; } = 60;
 
     /// <summary>The most times a request is sent when the answer is "busy, repeat request".</summary>

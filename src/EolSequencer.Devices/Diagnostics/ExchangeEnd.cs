@@ -6,7 +6,7 @@ namespace EolSequencer.Devices.Diagnostics;
 /// <summary>How one request to a control unit ended.</summary>
 internal readonly record struct ExchangeEnd
 {
-    /// <summary>The positive response; empty when there is none, or none was wanted.</summary>
+    /// <summary>What was answered in the end, a refusal included; empty when nothing was.</summary>
     public ReadOnlyMemory<byte> Response { get; init; }
 
     /// <summary>Why there is no positive response; null when there is.</summary>
@@ -18,7 +18,7 @@ internal readonly record struct ExchangeEnd
     /// <summary>When the answer was complete, or the exchange was given up.</summary>
     public long Stamp { get; init; }
 
-    /// <summary>For people: what was sent, what came, which timer ran out.</summary>
+    /// <summary>For people: what was sent, what came, which timer ran out; null for a positive response.</summary>
     public string? Detail { get; init; }
 
     public bool IsPositive => Missing is null;

@@ -2,11 +2,11 @@ using EolSequencer.Wire.IsoTp;
 
 namespace EolSequencer.Devices.Transport;
 
-/// <summary>Who is told of the messages of one transport address.</summary>
+/// <summary>Who is told of what arrives at one transport address.</summary>
 internal interface ITransportListener
 {
-    /// <summary>The first frame of a message has arrived: what response times are measured to (ISO 15765-3).</summary>
-    void Began(long stamp);
+    /// <summary>A frame has arrived, so the other side is there.</summary>
+    void Heard(long stamp);
 
     /// <summary>A message is complete.</summary>
     void Received(ReadOnlyMemory<byte> message, long stamp);

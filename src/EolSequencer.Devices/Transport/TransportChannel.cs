@@ -1,3 +1,4 @@
+using EolSequencer.Devices.Waiting;
 using EolSequencer.Model.Waiting;
 using EolSequencer.Wire.Can;
 using EolSequencer.Wire.IsoTp;
@@ -6,7 +7,7 @@ namespace EolSequencer.Devices.Transport;
 
 /// <summary>
 /// The tester's side of one ISO-TP address on a CAN port: sends what the state machines of the codec say and arms their
-/// timers. One message goes out at a time.
+/// timers. One message goes out at a time. A group's address is for sending only; its members answer at their own.
 /// </summary>
 internal sealed class TransportChannel : ICanListener, IDisposable
 {
@@ -16,27 +17,42 @@ internal sealed class TransportChannel : ICanListener, IDisposable
     private readonly TransportAddress _address;
     private readonly MessageSender _sender;
     private readonly MessageReceiver _receiver;
-    private readonly ITransportListener _listener;
-    private readonly IDisposable _listening;
+    private readonly ITransportListener? _listener;
+    private readonly IDisposable? _listening;
+    private readonly FrameSender _requests;
+    private readonly FrameSender _replies;
+    private readonly Signal<bool> _flow = new();
+    private readonly ITimer _flowLimit;
     private readonly ITimer _nextFrame;
-    private TaskCompletionSource<TxStep>? _step;
+    private TxStep? _flowStep;
+    private int _repliesMade;
 
-    public TransportChannel(
-        ICanPort port, TimeProvider time, TransportAddress address, TransportOptions options, TransportTimers timers, ITransportListener listener)
+    /// <param name="listener">Who is told of what arrives; null for a group's address.</param>
+    public TransportChannel(TransportLink link, TransportAddress address, ITransportListener? listener)
     {
-        (_port, _time, _address, _timers, _listener) = (port, time, address, timers, listener);
-        _sender = new MessageSender(address, options);
-        _receiver = new MessageReceiver(address, options);
-        _nextFrame = time.CreateTimer(_ => Apply(_receiver.Expire(), time.GetTimestamp()), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        _listening = port.Listen(address.Receive.Id, this, Repeats.All);
+        var (port, time) = link;
+        (_port, _time, _address, _timers, _listener) = (port, time, address, link.Timers, listener);
+        _sender = new MessageSender(address, link.Options);
+        _receiver = new MessageReceiver(address, link.Options);
+        _requests = new FrameSender(port, time, _timers.Confirmation);
+        _replies = new FrameSender(port, time, _timers.Confirmation);
+        _flowLimit = time.CreateTimer(static flow => ((Signal<bool>)flow!).TrySet(false), _flow, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _nextFrame = time.CreateTimer(static channel => ((TransportChannel)channel!).NextFrameIsLate(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        if (listener is not null) _listening = port.Listen(address.Receive.Id, this, Repeats.All);
     }
+
+    /// <summary>Whether frames can pass at this moment.</summary>
+    public bool IsUp => _port.State == LinkState.Up;
+
+    /// <summary>True between the first frame of a message that arrives and its end.</summary>
+    public bool IsReceiving => _receiver.IsReceiving;
 
     /// <summary>Sends a message; ends when its last frame is confirmed, or when it is clear that it will not go out.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up; what was on the wire stays there.</exception>
     public async ValueTask<SendOutcome> SendAsync(ReadOnlyMemory<byte> message, CancellationToken cancel)
     {
-        var stamp = _time.GetTimestamp();
-        var link = LinkState.Up;
+        var (stamp, link) = (_time.GetTimestamp(), LinkState.Up);
+        _flowStep = null;
         var step = _sender.Begin(message);
         try
         {
@@ -44,9 +60,9 @@ internal sealed class TransportChannel : ICanListener, IDisposable
             {
                 if (step.Frame is { } frame)
                 {
-                    var sent = await SendFrameAsync(frame, cancel);
-                    (stamp, link) = (sent.Stamp, sent.Link);
-                    step = sent.IsConfirmed ? _sender.Confirm() : _sender.Fail();
+                    var sent = await _requests.SendAsync(frame, cancel);
+                    (stamp, link) = sent is { } how ? (how.Stamp, how.Link) : (_time.GetTimestamp(), LinkState.Up);
+                    step = sent is { IsConfirmed: true } ? _sender.Confirm() : _sender.Fail();
                 }
                 else
                 {
@@ -54,34 +70,28 @@ internal sealed class TransportChannel : ICanListener, IDisposable
                 }
             }
         }
-        catch (OperationCanceledException)
+        finally
         {
-            GiveUp();
-            throw;
+            _sender.Reset();
         }
 
         return new SendOutcome(step.Ended.Value, stamp, link, step.Detail);
     }
 
-    /// <summary>Drops what has been received in part, so that nothing old completes later.</summary>
-    public void Reset()
-    {
-        _receiver.Reset();
-        _nextFrame.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-    }
-
     public void Received(in CanFrame frame, long stamp)
     {
+        _listener!.Heard(stamp);
         if (_address.IsFlowControl(frame))
         {
             var step = _sender.Accept(frame);
-            if (step.Timer != TxTimer.Keep || step.Ended is not null || step.Frame is not null) _step?.TrySetResult(step);
-            return;
+            if (step.Timer == TxTimer.Keep && step.Ended is null && step.Frame is null) return;
+            _flowStep = step;
+            _flow.TrySet(true);
         }
-
-        var received = _receiver.Accept(frame);
-        if (received.Timer != RxTimer.Keep) _listener.Began(stamp);
-        Apply(received, stamp);
+        else
+        {
+            Apply(_receiver.Accept(frame), stamp);
+        }
     }
 
     public void Silenced(CanId id, long lastStamp)
@@ -91,71 +101,63 @@ internal sealed class TransportChannel : ICanListener, IDisposable
 
     public void Dispose()
     {
-        _listening.Dispose();
+        _listening?.Dispose();
+        _requests.Dispose();
+        _replies.Dispose();
+        _flowLimit.Dispose();
         _nextFrame.Dispose();
-    }
-
-    private async ValueTask<Transmission> SendFrameAsync(CanFrame frame, CancellationToken cancel)
-    {
-        using var limit = new CancellationTokenSource(_timers.Confirmation, _time);
-        using var outer = cancel.UnsafeRegister(static source => ((CancellationTokenSource)source!).Cancel(), limit);
-        try
-        {
-            return await _port.SendAsync(frame, limit.Token);
-        }
-        catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
-        {
-            return new Transmission(LinkState.Down, _time.GetTimestamp());
-        }
     }
 
     private async ValueTask<TxStep> GapAsync(TimeSpan gap, long since, CancellationToken cancel)
     {
-        var left = gap - _time.GetElapsedTime(since);
-        if (left > TimeSpan.Zero) await Pause.ForAsync(left, _time, cancel);
+        await Pause.ForAsync(gap - _time.GetElapsedTime(since), _time, cancel);
         return _sender.Next();
     }
 
+    /// <summary>What the next flow control brings, one that came while nobody waited included; or the end of N_Bs.</summary>
     private async ValueTask<TxStep> FlowControlAsync(CancellationToken cancel)
     {
-        var step = new TaskCompletionSource<TxStep>(TaskCreationOptions.RunContinuationsAsynchronously);
-        _step = step;
-        using var limit = _time.CreateTimer(_ => step.TrySetResult(_sender.Expire()), null, _timers.FlowControl, Timeout.InfiniteTimeSpan);
-        using var outer = cancel.Register(() => step.TrySetCanceled(cancel));
-        try
+        if (_flowStep is null)
         {
-            return await step.Task;
+            _flow.Reset();
+            _flowLimit.Change(_timers.FlowControl, Timeout.InfiniteTimeSpan);
+            try
+            {
+                await _flow.WaitAsync(cancel);
+            }
+            finally
+            {
+                Stop(_flowLimit);
+            }
         }
-        finally
-        {
-            _step = null;
-        }
+
+        var step = _flowStep ?? _sender.Expire();
+        _flowStep = null;
+        return step;
     }
 
-    /// <summary>Ends a transfer that nobody waits for any more, so that the next one may begin.</summary>
-    private void GiveUp()
+    private void NextFrameIsLate() => Apply(_receiver.Expire(), _time.GetTimestamp());
+
+    private void Apply(in RxStep step, long stamp)
     {
-        while (_sender.IsSending)
-        {
-            var step = _sender.Fail();
-            if (step.Ended is null) step = _sender.Expire();
-            if (step.Ended is null) _sender.Next();
-        }
+        if (step.Timer == RxTimer.Stop) Stop(_nextFrame);
+        else if (step.Reply is null && step.Timer == RxTimer.NextFrame) _nextFrame.Change(_timers.NextFrame, Timeout.InfiniteTimeSpan);
+        if (step.Reply is { } reply) Reply(reply);
+        if (step.Aborted is { } result) _listener!.Aborted(result, step.Detail ?? "", stamp);
+        else if (step.Reply is not null && !IsReceiving) _listener!.Aborted(TransportResult.BufferOverflow, step.Detail ?? "", stamp);
+        if (!step.Message.IsEmpty) _listener!.Received(step.Message, stamp);
     }
 
-    private void Apply(RxStep step, long stamp)
+    // Nobody awaits a flow control; "async void" lets a broken assumption reach the run's thread all the same.
+    private async void Reply(CanFrame reply)
     {
-        if (step.Timer is RxTimer.NextFrame) _nextFrame.Change(_timers.NextFrame, Timeout.InfiniteTimeSpan);
-        else if (step.Timer is RxTimer.Stop) _nextFrame.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        if (step.Reply is { } reply) _ = ReplyAsync(reply);
-        if (step.Aborted is { } result) _listener.Aborted(result, step.Detail ?? result.ToString(), stamp);
-        if (!step.Message.IsEmpty) _listener.Received(step.Message, stamp);
+        Stop(_nextFrame);
+        var number = ++_repliesMade;
+        var sent = await _replies.SendAsync(reply, CancellationToken.None);
+        if (number != _repliesMade) return; // another message has begun meanwhile
+        if (sent is not { IsConfirmed: true }) Apply(_receiver.ReplyFailed(), _time.GetTimestamp());
+        else if (IsReceiving) _nextFrame.Change(_timers.NextFrame, Timeout.InfiniteTimeSpan);
     }
 
-    private async Task ReplyAsync(CanFrame reply)
-    {
-        var sent = await SendFrameAsync(reply, CancellationToken.None);
-        if (!sent.IsConfirmed) Apply(_receiver.ReplyFailed(), sent.Stamp);
-        else if (_receiver.IsReceiving) _nextFrame.Change(_timers.NextFrame, Timeout.InfiniteTimeSpan);
-    }
+    private static void Stop(ITimer timer) => timer.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
 }

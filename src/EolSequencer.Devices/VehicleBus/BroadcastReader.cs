@@ -1,5 +1,5 @@
+using EolSequencer.Devices.Waiting;
 using EolSequencer.Model.Devices;
-using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Wire.Can;
 
@@ -13,10 +13,10 @@ internal sealed class BroadcastReader(ICanPort port, TimeProvider time) : IChann
 
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
-        var first = new TaskCompletionSource<Reading>(TaskCreationOptions.RunContinuationsAsynchronously);
-        using var outer = cancel.Register(() => first.TrySetCanceled(cancel));
-        using var watch = new SignalWatch(port, time, request, reading => first.TrySetResult(reading));
-        return await first.Task;
+        var first = new Signal<Reading>();
+        first.Reset();
+        using var watch = new SignalWatch(port, time, request, first.TrySet);
+        return await first.WaitAsync(cancel);
     }
 
     public async ValueTask<IReadOnlyList<Reading>> ReadEachAsync(ReadRequest request, IReadOnlyList<string> indexes, CancellationToken cancel)
@@ -24,12 +24,11 @@ internal sealed class BroadcastReader(ICanPort port, TimeProvider time) : IChann
         // One frame holds all indexes, so one arrival answers for all of them.
         var source = (ChannelSource.Broadcast)request.Channel.Source!;
         var first = await ReadAsync(request with { Index = indexes[0] }, cancel);
-        if (first.Raw.IsEmpty) return [.. indexes.Select(_ => first)];
-        return [.. indexes.Select(index => Decode(source, index, first.Raw, first.Stamp))];
+        return [.. indexes.Select(index => first.Raw.IsEmpty ? first : Decode(source, index, first.Raw, first.Stamp))];
     }
 
     /// <summary>Hands on a signal at each arrival that may have changed it, and once when it becomes stale.</summary>
-    public IDisposable Watch(ReadRequest request, IReadingListener listener) =>
+    public IDisposable Watch(in ReadRequest request, IReadingListener listener) =>
         new SignalWatch(port, time, request, reading => listener.Received(reading));
 
     internal static Reading Decode(ChannelSource.Broadcast source, string? index, ReadOnlyMemory<byte> data, long stamp)
@@ -37,6 +36,6 @@ internal sealed class BroadcastReader(ICanPort port, TimeProvider time) : IChann
         var (value, missing, detail) = FormCodec.Decode(source.Form, source.Bits[index ?? ""], data.Span);
         return value is not null
             ? Reading.Of(value, stamp, data)
-            : Reading.None(missing ?? MissingCause.InvalidMarker, stamp, $"frame {source.FrameId:X3}: {detail}", data);
+            : Reading.None(missing, stamp, $"frame {BusAddresses.IdOf(source.FrameId)}: {detail}", data);
     }
 }

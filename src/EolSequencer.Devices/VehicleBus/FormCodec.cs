@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using System.Text;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Values;
+using EolSequencer.Wire;
 using EolSequencer.Wire.Can;
 
 namespace EolSequencer.Devices.VehicleBus;
@@ -10,61 +10,83 @@ namespace EolSequencer.Devices.VehicleBus;
 /// <summary>Values from bytes and bytes from values, as a vehicle type describes their form.</summary>
 internal static class FormCodec
 {
-    /// <summary>Reads a value out of a record.</summary>
+    /// <summary>Reads a value out of a record; whatever bytes a unit sends, this gives a result.</summary>
     /// <param name="bits">Where it lies; null: at the record's beginning.</param>
     /// <returns>The value, or why the bytes hold none.</returns>
-    public static (Value? Value, MissingCause? Missing, string? Detail) Decode(RawForm form, BitRange? bits, ReadOnlySpan<byte> record)
+    public static (Value? Value, MissingCause Missing, string? Detail) Decode(RawForm form, BitRange? bits, ReadOnlySpan<byte> record)
     {
         if (form.Type is RawType.Text or RawType.Bytes) return DecodeText(form, bits, record);
         var layout = Layout(form, bits);
-        if (record.Length < layout.BytesNeeded) return (null, MissingCause.ShortAnswer, $"short answer ({record.Length} of {layout.BytesNeeded} bytes)");
+        if (record.Length < layout.BytesNeeded) return Short(record.Length, layout.BytesNeeded);
         var raw = layout.ReadBits(record);
-        if (form.Type == RawType.YesNo) return (TruthValue.Of(raw != 0), null, null);
+        if (form.Type == RawType.YesNo) return (TruthValue.Of(raw != 0), default, null);
+        if (IsInvalid(form.Invalid, raw, layout.BitCount)) return (null, MissingCause.InvalidMarker, $"the unit marks its value as invalid (raw {raw:X})");
         if (!layout.TryGetRaw(raw, out var number)) return (null, MissingCause.NotFinite, "the value is not finite");
-        if (IsInvalid(form.Invalid, number)) return (null, MissingCause.InvalidMarker, $"the unit marks its value as invalid ({NumberText.Of(number)})");
-        return (new NumberValue(number * form.Scale + form.Offset, form.Unit, form.Type == RawType.Float32), null, null);
+        try
+        {
+            return (new NumberValue((number * form.Scale) + form.Offset, form.Unit, form.Type == RawType.Float32), default, null);
+        }
+        catch (OverflowException)
+        {
+            return (null, MissingCause.NotFinite, "the value is beyond what a decimal holds");
+        }
     }
 
     /// <summary>Makes the bytes of a value; numbers are converted to the form's unit and rounded to its steps.</summary>
     /// <returns>The bytes, or why the form cannot hold the value.</returns>
-    public static (byte[]? Record, string? Fault) Encode(RawForm form, Value value)
+    public static (byte[]? Record, string? Fault) Encode(RawForm form, Value value) => (form.Type, value) switch
     {
-        if (form.Type == RawType.Text) return EncodeText(form, value.ToString()!);
-        if (form.Type == RawType.Bytes) return (Convert.FromHexString(value.ToString()!), null);
-        var layout = Layout(form, null);
-        var record = new byte[layout.BytesNeeded];
-        if (value is TruthValue truth)
-        {
-            record[^1] = truth.IsTrue ? (byte)1 : (byte)0;
-            return (record, null);
-        }
+        (RawType.Text, TextValue text) => EncodeText(form, text.Text),
+        (RawType.Bytes, TextValue text) => EncodeBytes(form, text.Text),
+        (RawType.YesNo, TruthValue truth) => ([truth.IsTrue ? (byte)1 : (byte)0], null),
+        (not (RawType.Text or RawType.Bytes or RawType.YesNo), NumberValue number) => EncodeNumber(form, number),
+        _ => (null, $"{value} has no place in a raw value of type {form.Type}"),
+    };
 
-        if (value is not NumberValue number || !number.TryIn(form.Unit, out var physical)) return (null, $"{value} has no place in {form.Unit?.Symbol ?? "a count"}");
-        if (!layout.TryGetBits((physical - form.Offset) / form.Scale, out var bits)) return (null, $"{value} is beyond the range of {layout.BitCount} bits");
-        layout.WriteBits(record, bits);
-        return (record, null);
-    }
-
-    private static (Value?, MissingCause?, string?) DecodeText(RawForm form, BitRange? bits, ReadOnlySpan<byte> record)
+    private static (Value?, MissingCause, string?) DecodeText(RawForm form, BitRange? bits, ReadOnlySpan<byte> record)
     {
         var from = (bits?.First ?? 0) / 8;
-        if (record.Length - from < form.Length) return (null, MissingCause.ShortAnswer, $"short answer ({Math.Max(0, record.Length - from)} of {form.Length} bytes)");
+        if (record.Length < from + form.Length) return Short(Math.Max(0, record.Length - from), form.Length);
         var field = record.Slice(from, form.Length);
-        if (form.Type == RawType.Bytes) return (new TextValue(Convert.ToHexString(field)), null, null);
-        field = form.Padding is { } padding ? field.TrimEnd(padding) : field.TrimEnd([(byte)0x00, (byte)0xFF, (byte)0x20]);
-        var odd = field.IndexOfAnyExceptInRange((byte)0x20, (byte)0x7E);
-        return odd < 0
-            ? (new TextValue(Encoding.ASCII.GetString(field)), null, null)
-            : (null, MissingCause.InvalidMarker, $"illegal byte {field[odd]:X2} in a text, at position {odd + 1}");
+        if (form.Type == RawType.Bytes) return (new TextValue(Convert.ToHexString(field)), default, null);
+        var text = form.Padding is { } padding ? PaddedText.Read(field, padding) : PaddedText.Read(field);
+        return text.TryGet(out var found) ? (new TextValue(found), default, null) : (null, MissingCause.InvalidMarker, text.Fault);
     }
+
+    private static (Value?, MissingCause, string?) Short(int present, int needed) =>
+        (null, MissingCause.ShortAnswer, $"short answer ({present} of {needed} bytes)");
 
     private static (byte[]?, string?) EncodeText(RawForm form, string text)
     {
         if (text.Length > form.Length || text.AsSpan().ContainsAnyExceptInRange(' ', '~')) return (null, $"'{text}' does not fit into {form.Length} ASCII characters");
         var record = new byte[form.Length];
-        record.AsSpan().Fill(form.Padding ?? 0x20);
-        Encoding.ASCII.GetBytes(text, record);
+        PaddedText.Write(record, text, form.Padding ?? (byte)' ');
         return (record, null);
+    }
+
+    private static (byte[]?, string?) EncodeBytes(RawForm form, string digits) =>
+        digits.Length == form.Length * 2 && digits.AsSpan().IndexOfAnyExcept("0123456789ABCDEFabcdef") < 0
+            ? (Convert.FromHexString(digits), null)
+            : (null, $"'{digits}' is not {form.Length} bytes in hexadecimal digits");
+
+    private static (byte[]?, string?) EncodeNumber(RawForm form, NumberValue number)
+    {
+        var layout = Layout(form, null);
+        try
+        {
+            if (number.TryIn(form.Unit, out var physical) && layout.TryGetBits((physical - form.Offset) / form.Scale, out var bits))
+            {
+                var record = new byte[layout.BytesNeeded];
+                layout.WriteBits(record, bits);
+                return (record, null);
+            }
+        }
+        catch (OverflowException)
+        {
+            // Beyond what a decimal holds is beyond any raw number, too.
+        }
+
+        return (null, $"{number} is beyond the range of {layout.BitCount} bits");
     }
 
     /// <summary>
@@ -85,11 +107,13 @@ internal static class FormCodec
             : new SignalLayout(range.First + 7, range.Count, ByteOrder.Big, type);
     }
 
-    private static bool IsInvalid(ImmutableArray<long> invalid, decimal raw)
+    /// <summary>A marker is a bit pattern, so that 0x8000 and -32768 are the same one of a signed 16-bit value.</summary>
+    private static bool IsInvalid(ImmutableArray<long> markers, ulong raw, int bitCount)
     {
-        foreach (var marker in invalid)
+        var allOnes = ulong.MaxValue >> (64 - bitCount);
+        foreach (var marker in markers)
         {
-            if (marker == raw) return true;
+            if (((ulong)marker & allOnes) == raw) return true;
         }
 
         return false;

@@ -3,7 +3,10 @@ using EolSequencer.Model.Waiting;
 
 namespace EolSequencer.Devices.VehicleBus;
 
-/// <summary>Reads a channel again and again, one exchange at a time, and hands every reading on.</summary>
+/// <summary>
+/// Reads a channel again and again, one exchange at a time, in steps of a fixed interval counted from the beginning;
+/// an exchange that takes longer leaves steps out. Hands on every value, and a missing one when its cause is new.
+/// </summary>
 internal sealed class PollWatch : IDisposable
 {
     private readonly CancellationTokenSource _end = new();
@@ -13,25 +16,28 @@ internal sealed class PollWatch : IDisposable
     public static IDisposable Begin(IChannelReader reader, ReadRequest request, TimeSpan every, TimeProvider time, IReadingListener listener)
     {
         var watch = new PollWatch();
-        _ = watch.PollAsync(reader, request, every, time, listener);
+        watch.Poll(reader, request, every, time, listener);
         return watch;
     }
 
     public void Dispose() => _end.Cancel();
 
-    private async Task PollAsync(IChannelReader reader, ReadRequest request, TimeSpan every, TimeProvider time, IReadingListener listener)
+    // Nobody awaits a watch; "async void" lets a broken assumption reach the run's thread all the same.
+    private async void Poll(IChannelReader reader, ReadRequest request, TimeSpan every, TimeProvider time, IReadingListener listener)
     {
         try
         {
             await Task.Yield(); // A listener is never called from inside the call that made it.
+            var begun = time.GetTimestamp();
+            Reading? last = null;
             while (true)
             {
-                var begun = time.GetTimestamp();
                 var reading = await reader.ReadAsync(request, _end.Token);
                 _end.Token.ThrowIfCancellationRequested();
-                listener.Received(reading);
-                var left = every - time.GetElapsedTime(begun);
-                await Pause.ForAsync(left > TimeSpan.Zero ? left : TimeSpan.FromTicks(1), time, _end.Token);
+                if (reading.Missing is null || reading.Missing != last?.Missing) listener.Received(reading);
+                last = reading;
+                var passed = time.GetElapsedTime(begun);
+                await Pause.ForAsync(TimeSpan.FromTicks(every.Ticks - (passed.Ticks % every.Ticks)), time, _end.Token);
             }
         }
         catch (OperationCanceledException) when (_end.IsCancellationRequested)

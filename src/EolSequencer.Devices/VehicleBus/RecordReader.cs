@@ -13,61 +13,58 @@ internal sealed class RecordReader(UnitDirectory units) : IChannelReader
 {
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
-        var record = RecordOf(request.Channel.Source!);
+        var record = Record.Of(request.Channel.Source!);
         var end = await units.Of(record.Unit ?? request.Index!).RequestAsync(record.Request, cancel);
-        return Decode(record, request.Index, end);
+        return record.Decode(request.Index, end);
     }
 
     public async ValueTask<IReadOnlyList<Reading>> ReadEachAsync(ReadRequest request, IReadOnlyList<string> indexes, CancellationToken cancel)
     {
-        var record = RecordOf(request.Channel.Source!);
-        var readings = new List<Reading>(indexes.Count);
-        if (record.Unit is not null)
+        var record = Record.Of(request.Channel.Source!);
+        var readings = new Reading[indexes.Count];
+
+        // The record of one unit holds all indexes, so one exchange answers for all of them.
+        var ofAll = record.Unit is null ? default : await units.Of(record.Unit).RequestAsync(record.Request, cancel);
+        for (var at = 0; at < readings.Length; at++)
         {
-            // The record of one unit holds all indexes, so one exchange answers for all of them.
-            var end = await units.Of(record.Unit).RequestAsync(record.Request, cancel);
-            foreach (var index in indexes) readings.Add(Decode(record, index, end));
-            return readings;
+            var end = record.Unit is null ? await units.Of(indexes[at]).RequestAsync(record.Request, cancel) : ofAll;
+            readings[at] = record.Decode(indexes[at], end);
         }
 
-        foreach (var index in indexes) readings.Add(Decode(record, index, await units.Of(index).RequestAsync(record.Request, cancel)));
         return readings;
     }
 
+    /// <summary>Where a channel's value lies.</summary>
+    /// <param name="Unit">Whose record it is; null: the index says so.</param>
+    /// <param name="Identifier">The data identifier or routine.</param>
     private readonly record struct Record(
-        string? Unit,
-        byte[] Request,
-        Func<ReadOnlyMemory<byte>, Decoded<ReadOnlyMemory<byte>>> Read,
-        RawForm Form,
-        ImmutableDictionary<string, BitRange> Bits);
-
-    private static Record RecordOf(ChannelSource source) => source switch
+        string? Unit, ushort Identifier, bool IsRoutine, byte[] Request, RawForm Form, ImmutableDictionary<string, BitRange> Bits)
     {
-        ChannelSource.Data data => new Record(
-            data.Ecu,
-            ReadDataByIdentifier.MakeRequest((ushort)data.Identifier),
-            message => ReadDataByIdentifier.ReadResponse(message, (ushort)data.Identifier),
-            data.Form,
-            data.Bits),
-        ChannelSource.RoutineResult routine => new Record(
-            routine.Ecu,
-            RoutineControl.MakeRequest(RoutineControl.Act.RequestResults, (ushort)routine.Identifier),
-            RoutineControl.ReadResponse,
-            routine.Form,
-            routine.Bits),
-        _ => throw new InvalidOperationException($"{source.GetType().Name} is no record"),
-    };
+        public static Record Of(ChannelSource source) => source switch
+        {
+            ChannelSource.Data data => new Record(
+                data.Ecu, (ushort)data.Identifier, false, ReadDataByIdentifier.MakeRequest((ushort)data.Identifier), data.Form, data.Bits),
+            ChannelSource.RoutineResult routine => new Record(
+                routine.Ecu,
+                (ushort)routine.Identifier,
+                true,
+                RoutineControl.MakeRequest(RoutineControl.Act.RequestResults, (ushort)routine.Identifier),
+                routine.Form,
+                routine.Bits),
+            _ => throw new InvalidOperationException($"{source.GetType().Name} is no record"),
+        };
 
-    private static Reading Decode(Record record, string? index, ExchangeEnd end)
-    {
-        if (end.Missing is { } cause) return Reading.None(cause, end.Stamp, end.Detail!);
-        var decoded = record.Read(end.Response);
-        if (decoded.Fault is { } fault) return None(record, index, MissingCause.ShortAnswer, fault, end);
-        BitRange? bits = record.Bits.TryGetValue(record.Unit is null ? "" : index ?? "", out var found) ? found : null;
-        var (value, missing, detail) = FormCodec.Decode(record.Form, bits, decoded.Value.Span);
-        return value is not null ? Reading.Of(value, end.Stamp, end.Response) : None(record, index, missing!.Value, detail!, end);
+        public Reading Decode(string? index, in ExchangeEnd end)
+        {
+            if (end.Missing is { } cause) return Reading.None(cause, end.Stamp, end.Detail!, end.Response);
+            var decoded = IsRoutine ? RoutineControl.ReadResponse(end.Response) : ReadDataByIdentifier.ReadResponse(end.Response, Identifier);
+            if (decoded.Fault is { } fault) return None(index, MissingCause.ShortAnswer, fault, end);
+            BitRange? bits = Bits.IsEmpty ? null : Bits[Unit is null ? "" : index ?? ""];
+            var (value, missing, detail) = FormCodec.Decode(Form, bits, decoded.Value.Span);
+            return value is not null ? Reading.Of(value, end.Stamp, end.Response) : None(index, missing, detail!, end);
+        }
+
+        private Reading None(string? index, MissingCause cause, string detail, in ExchangeEnd end) =>
+            Reading.None(cause, end.Stamp, $"{Unit ?? index}: {Convert.ToHexString(Request)}: {detail}", end.Response);
     }
-
-    private static Reading None(Record record, string? index, MissingCause cause, string detail, ExchangeEnd end) =>
-        Reading.None(cause, end.Stamp, $"{record.Unit ?? index}: {Convert.ToHexString(record.Request)}: {detail}", end.Response);
 }

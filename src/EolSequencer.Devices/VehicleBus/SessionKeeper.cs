@@ -1,7 +1,6 @@
 using EolSequencer.Devices.Diagnostics;
+using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Devices;
-using EolSequencer.Wire.Can;
-using EolSequencer.Wire.IsoTp;
 using EolSequencer.Wire.Uds;
 
 namespace EolSequencer.Devices.VehicleBus;
@@ -14,45 +13,62 @@ internal sealed class SessionKeeper : IDisposable
 {
     private readonly UnitDirectory _units;
     private readonly DiagnosticTiming _timing;
-    private readonly MessageSender _sender;
-    private readonly ICanPort _port;
+    private readonly IReadOnlyList<TransportChannel> _toAll;
     private readonly ITimer _timer;
+    private readonly byte[] _present = TesterPresent.MakeRequest(suppressPositive: true);
     private readonly HashSet<string> _extended = new(StringComparer.Ordinal);
+    private bool _isSending;
 
-    public SessionKeeper(UnitDirectory units, ICanPort port, TimeProvider time, DiagnosticTiming timing)
+    public SessionKeeper(UnitDirectory units, TimeProvider time, DiagnosticTiming timing)
     {
-        (_units, _port, _timing) = (units, port, timing);
-        _sender = new MessageSender(TransportAddress.Functional(new Route(FunctionalId)), new TransportOptions());
-        _timer = time.CreateTimer(_ => _ = KeepAsync(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        (_units, _timing, _toAll) = (units, timing, units.ToAll());
+        _timer = time.CreateTimer(static keeper => ((SessionKeeper)keeper!).Keep(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
-    /// <summary>The functional request identifier of 11-bit networks (ISO 15765-4).</summary>
-    public static CanId FunctionalId { get; } = CanId.Base(0x7DF);
-
-    /// <summary>A unit has changed its session or has restarted.</summary>
+    /// <summary>A unit has confirmed a session or a restart.</summary>
     public void Note(string unit, ServiceAct act, ReadOnlySpan<byte> response)
     {
         switch (act)
         {
             case ServiceAct.ExtendedSession:
-                var stated = DiagnosticSessionControl.ReadResponse(response);
-                if (stated.Fault is null) _units.Of(unit).Use(stated.Value.Timing.P2, stated.Value.Timing.P2Star);
+                TakeTimes(unit, response);
                 if (_extended.Add(unit) && _extended.Count == 1) _timer.Change(_timing.KeepAlive, _timing.KeepAlive);
                 break;
-            case ServiceAct.DefaultSession or ServiceAct.Reset:
-                if (_extended.Remove(unit) && _extended.Count == 0) _timer.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+            case ServiceAct.DefaultSession:
+                TakeTimes(unit, response);
+                Leave(unit);
+                break;
+            case ServiceAct.Reset:
+                _units.Of(unit).Use(null);
+                Leave(unit);
                 break;
         }
     }
 
-    public void Dispose() => _timer.Dispose();
-
-    /// <summary>A link that is down drops it; what needs the session will say so.</summary>
-    private async Task KeepAsync()
+    public void Dispose()
     {
-        if (_sender.IsSending) return;
-        var step = _sender.Begin(TesterPresent.MakeRequest(suppressPositive: true));
-        var sent = await _port.SendAsync(step.Frame!.Value, CancellationToken.None);
-        _ = sent.IsConfirmed ? _sender.Confirm() : _sender.Fail();
+        _timer.Dispose();
+        foreach (var channel in _toAll) channel.Dispose();
+    }
+
+    /// <summary>Units after an early edition of ISO 14229-1 state no times.</summary>
+    private void TakeTimes(string unit, ReadOnlySpan<byte> response)
+    {
+        if (DiagnosticSessionControl.ReadResponse(response).TryGet(out var stated)) _units.Of(unit).Use(stated.Timing);
+    }
+
+    private void Leave(string unit)
+    {
+        if (_extended.Remove(unit) && _extended.Count == 0) _timer.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+    }
+
+    // A link that is down drops it, and what needs the session will say so. Nobody awaits it; "async void" lets a
+    // broken assumption reach the run's thread all the same.
+    private async void Keep()
+    {
+        if (_isSending) return;
+        _isSending = true;
+        foreach (var channel in _toAll) await channel.SendAsync(_present, CancellationToken.None);
+        _isSending = false;
     }
 }

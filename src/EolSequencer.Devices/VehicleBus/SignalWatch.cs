@@ -11,31 +11,33 @@ namespace EolSequencer.Devices.VehicleBus;
 /// </summary>
 internal sealed class SignalWatch : ICanListener, IDisposable
 {
+    private readonly ICanPort _port;
     private readonly TimeProvider _time;
     private readonly ReadRequest _request;
     private readonly ChannelSource.Broadcast _source;
     private readonly Action<Reading> _received;
     private readonly TimeSpan _limit;
-    private readonly IDisposable _listening;
     private readonly ITimer _stale;
-    private readonly bool _repeatsAreSkipped;
-    private bool _heard;
+    private IDisposable _listening;
+    private bool _hasHeard;
+    private bool _hasEnded;
 
-    public SignalWatch(ICanPort port, TimeProvider time, ReadRequest request, Action<Reading> received)
+    public SignalWatch(ICanPort port, TimeProvider time, in ReadRequest request, Action<Reading> received)
     {
-        (_time, _request, _received) = (time, request, received);
+        (_port, _time, _request, _received) = (port, time, request, received);
         _source = (ChannelSource.Broadcast)request.Channel.Source!;
         _limit = _source.Cycle * BroadcastReader.StaleAfterCycles;
-        _repeatsAreSkipped = port.LeavesOutRepeats;
-        _stale = time.CreateTimer(_ => Stale(), null, _limit, Timeout.InfiniteTimeSpan);
-        _listening = port.Listen(UnitDirectory.IdOf(_source.FrameId), this, Repeats.MayBeSkipped);
+        _stale = time.CreateTimer(
+            static watch => ((SignalWatch)watch!).Stale(), this, port.State == LinkState.Up ? _limit : TimeSpan.Zero, Timeout.InfiniteTimeSpan);
+        _listening = Listen();
+        port.LinkChanged += Changed;
     }
 
     public void Received(in CanFrame frame, long stamp)
     {
-        _stale.Change(_repeatsAreSkipped ? Timeout.InfiniteTimeSpan : _limit, Timeout.InfiniteTimeSpan);
+        _stale.Change(_port.LeavesOutRepeats ? Timeout.InfiniteTimeSpan : _limit, Timeout.InfiniteTimeSpan);
         if (stamp < _request.NotBefore) return;
-        _heard = true;
+        _hasHeard = true;
         _received(BroadcastReader.Decode(_source, _request.Index, frame.Data, stamp));
     }
 
@@ -47,12 +49,38 @@ internal sealed class SignalWatch : ICanListener, IDisposable
 
     public void Dispose()
     {
+        _hasEnded = true;
+        _port.LinkChanged -= Changed;
         _listening.Dispose();
         _stale.Dispose();
     }
 
-    private void Stale() => _received(Reading.None(
-        _heard ? MissingCause.Stale : MissingCause.Silent,
-        _time.GetTimestamp(),
-        $"frame {_source.FrameId:X3} has not come for {BroadcastReader.StaleAfterCycles} cycles of {_source.Cycle.TotalMilliseconds:0} ms"));
+    private IDisposable Listen() => _port.Listen(BusAddresses.IdOf(_source.FrameId), this, Repeats.MayBeSkipped);
+
+    /// <summary>What was left out while the link was down is not made up for, so the listening begins anew when it is back.</summary>
+    private void Changed(LinkChange change)
+    {
+        if (_hasEnded) return;
+        if (change.State != LinkState.Up)
+        {
+            Stale();
+            return;
+        }
+
+        _listening.Dispose();
+        _listening = Listen();
+        _stale.Change(_limit, Timeout.InfiniteTimeSpan);
+    }
+
+    private void Stale()
+    {
+        _stale.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        var name = BusAddresses.IdOf(_source.FrameId);
+        _received(_port.State == LinkState.Up
+            ? Reading.None(
+                _hasHeard ? MissingCause.Stale : MissingCause.Silent,
+                _time.GetTimestamp(),
+                $"frame {name} has not come for {BroadcastReader.StaleAfterCycles} cycles of {_source.Cycle.TotalMilliseconds:0} ms")
+            : Reading.None(MissingCause.LinkDown, _time.GetTimestamp(), $"frame {name} cannot come, the link is down"));
+    }
 }

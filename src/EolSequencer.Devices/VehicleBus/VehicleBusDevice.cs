@@ -1,9 +1,11 @@
 using EolSequencer.Devices.Diagnostics;
+using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Wire.Can;
+using EolSequencer.Wire.IsoTp;
 using EolSequencer.Wire.Uds;
 
 namespace EolSequencer.Devices.VehicleBus;
@@ -14,6 +16,9 @@ namespace EolSequencer.Devices.VehicleBus;
 /// </summary>
 public sealed class VehicleBusDevice : IDevice
 {
+    /// <summary>The most control units that are asked whether the bus is alive.</summary>
+    public const int MostOthersAsked = 3;
+
     private readonly ICanPort _port;
     private readonly TimeProvider _time;
     private readonly UnitDirectory _units;
@@ -23,20 +28,30 @@ public sealed class VehicleBusDevice : IDevice
     private readonly ServiceReader _services;
     private readonly ObdReader _obd;
     private readonly BroadcastReader _broadcasts;
+    private bool _isClosed;
 
     /// <param name="fitted">The control units that this vehicle has.</param>
     /// <param name="keys">Opens security levels; null: none can be opened.</param>
+    /// <param name="timing">How long units are waited for; null: the standard's times.</param>
+    /// <param name="transport">Padding and what else the bus wants of ISO-TP frames; null: padded with CC.</param>
+    /// <exception cref="ArgumentException">Two control units share an address; the vehicle type's check has let it through.</exception>
     public VehicleBusDevice(
-        string role, ICanPort port, TimeProvider time, IReadOnlyList<ControlUnit> fitted, IKeyAlgorithm? keys = null, DiagnosticTiming? timing = null)
+        string role,
+        ICanPort port,
+        TimeProvider time,
+        IReadOnlyList<ControlUnit> fitted,
+        IKeyAlgorithm? keys = null,
+        DiagnosticTiming? timing = null,
+        TransportOptions? transport = null)
     {
         (Role, _port, _time) = (role, port, time);
         timing ??= new DiagnosticTiming();
-        _units = new UnitDirectory(fitted, port, time, timing);
-        _sessions = new SessionKeeper(_units, port, time, timing);
+        _units = new UnitDirectory(fitted, new TransportLink(port, time) { Options = transport ?? new TransportOptions() }, timing);
+        _sessions = new SessionKeeper(_units, time, timing);
         _actions = new UnitActions(_units, _sessions, keys, time);
         _records = new RecordReader(_units);
         _services = new ServiceReader(_units, time);
-        _obd = new ObdReader(fitted, port, time, timing);
+        _obd = new ObdReader(_units);
         _broadcasts = new BroadcastReader(port, time);
     }
 
@@ -46,15 +61,16 @@ public sealed class VehicleBusDevice : IDevice
     /// <inheritdoc/>
     public string? Instrument => null;
 
-    /// <inheritdoc/>
-    public ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel) =>
-        _port.State == LinkState.Up ? ReaderOf(request.Channel).ReadAsync(request, cancel) : new ValueTask<Reading>(LinkDown());
+    private bool IsUp => !_isClosed && _port.State == LinkState.Up;
 
     /// <inheritdoc/>
-    public async ValueTask<IReadOnlyList<Reading>> ReadEachAsync(ReadRequest request, IReadOnlyList<string> indexes, CancellationToken cancel) =>
-        _port.State == LinkState.Up
-            ? await ReaderOf(request.Channel).ReadEachAsync(request, indexes, cancel)
-            : [.. indexes.Select(_ => LinkDown())];
+    public ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel) =>
+        IsUp ? ReaderOf(request.Channel).ReadAsync(request, cancel) : new ValueTask<Reading>(LinkDown());
+
+    /// <inheritdoc/>
+    public ValueTask<IReadOnlyList<Reading>> ReadEachAsync(ReadRequest request, IReadOnlyList<string> indexes, CancellationToken cancel) => IsUp
+        ? ReaderOf(request.Channel).ReadEachAsync(request, indexes, cancel)
+        : new ValueTask<IReadOnlyList<Reading>>([.. indexes.Select(_ => LinkDown())]);
 
     /// <inheritdoc/>
     public IDisposable Watch(ReadRequest request, TimeSpan every, IReadingListener listener) => request.Channel.Source is ChannelSource.Broadcast
@@ -63,17 +79,20 @@ public sealed class VehicleBusDevice : IDevice
 
     /// <inheritdoc/>
     public ValueTask<Reading> ActAsync(ActionRequest request, CancellationToken cancel) =>
-        _port.State == LinkState.Up ? _actions.ActAsync(request, cancel) : new ValueTask<Reading>(LinkDown());
+        IsUp ? _actions.ActAsync(request, cancel) : new ValueTask<Reading>(LinkDown());
 
-    /// <inheritdoc/>
+    /// <summary>
+    /// Whether another control unit was heard after a moment, or answers now. At most <see cref="MostOthersAsked"/> are
+    /// asked, those heard last first: several dead ones do not make a test wait long.
+    /// </summary>
     public async ValueTask<bool> OthersAnswerAsync(ReadRequest request, long since, CancellationToken cancel)
     {
-        var silent = UnitOf(request);
-        if (_units.AnyHeard(since, silent)) return true;
-        foreach (var unit in _units.Fitted)
+        var others = _units.Others(than: UnitOf(request)).ToList();
+        if (others.Exists(unit => unit.LastHeard > since)) return true;
+        foreach (var unit in others.Take(MostOthersAsked))
         {
-            if (unit.Name == silent) continue;
-            var end = await _units.Of(unit.Name).RequestAsync(TesterPresent.MakeRequest(), cancel);
+            if (!IsUp) return false;
+            var end = await unit.RequestAsync(TesterPresent.MakeRequest(), cancel);
             if (end.IsPositive || end.Missing == MissingCause.Refused) return true;
             if (end.Missing == MissingCause.LinkDown) return false;
         }
@@ -84,6 +103,7 @@ public sealed class VehicleBusDevice : IDevice
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
+        _isClosed = true;
         _sessions.Dispose();
         _units.Dispose();
         return default;
@@ -99,7 +119,7 @@ public sealed class VehicleBusDevice : IDevice
     };
 
     /// <summary>The unit whose silence is in question; null when the channel is nobody's own.</summary>
-    private static string? UnitOf(ReadRequest request) => request.Channel.Source switch
+    private static string? UnitOf(in ReadRequest request) => request.Channel.Source switch
     {
         ChannelSource.Data data => data.Ecu ?? request.Index,
         ChannelSource.RoutineResult routine => routine.Ecu ?? request.Index,
@@ -107,5 +127,8 @@ public sealed class VehicleBusDevice : IDevice
         _ => null,
     };
 
-    private Reading LinkDown() => Reading.None(MissingCause.LinkDown, _time.GetTimestamp(), $"the link is {(_port.State == LinkState.BusOff ? "bus-off" : "down")}");
+    private Reading LinkDown() => Reading.None(
+        MissingCause.LinkDown,
+        _time.GetTimestamp(),
+        _isClosed ? "the device is closed" : $"the link is {(_port.State == LinkState.BusOff ? "bus-off" : "down")}");
 }

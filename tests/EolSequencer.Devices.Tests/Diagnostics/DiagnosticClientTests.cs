@@ -1,5 +1,6 @@
 using EolSequencer.Devices.Diagnostics;
 using EolSequencer.Devices.Tests.Kit;
+using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Judging;
 using EolSequencer.Simulators.Time;
 using EolSequencer.Wire.Can;
@@ -21,7 +22,7 @@ public class DiagnosticClientTests
     {
         _bus = new ScriptedBus(_time);
         var address = TransportAddress.Normal(CanId.Base(0x7E0), CanId.Base(0x7E8));
-        _client = new DiagnosticClient("powertrain", _bus, _time, address, new DiagnosticTiming { P2 = TimeSpan.FromMilliseconds(50), P2Star = TimeSpan.FromMilliseconds(5000) });
+        _client = new DiagnosticClient("powertrain", new TransportLink(_bus, _time), address, new DiagnosticTiming { P2 = TimeSpan.FromMilliseconds(50), P2Star = TimeSpan.FromMilliseconds(5000) });
     }
 
     private ExchangeEnd Ask(string request, double withinMs = 20_000) => _time.Run(async () =>
