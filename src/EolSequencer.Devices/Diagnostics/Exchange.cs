@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Transport;
 using EolSequencer.Devices.Waiting;
 using EolSequencer.Model.Judging;
@@ -66,6 +67,7 @@ internal sealed class Exchange : IDisposable
 
     /// <summary>Sends a request and waits for its answer; one at a time.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<ExchangeEnd> AskAsync(ReadOnlyMemory<byte> request, CancellationToken cancel)
     {
         for (var tries = 1; ; tries++)

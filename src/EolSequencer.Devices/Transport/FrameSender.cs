@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Wire.Can;
 
 namespace EolSequencer.Devices.Transport;
@@ -23,6 +24,7 @@ internal sealed class FrameSender : IDisposable
     /// <summary>Sends a frame and waits for its confirmation.</summary>
     /// <returns>How it went; null when it was not confirmed in time, so that it was taken back.</returns>
     /// <exception cref="OperationCanceledException">The caller gave up; the frame was taken back.</exception>
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<Transmission?> SendAsync(CanFrame frame, CancellationToken cancel)
     {
         cancel.ThrowIfCancellationRequested();

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Waiting;
 using EolSequencer.Model.Waiting;
 using EolSequencer.Wire.Can;
@@ -49,6 +50,7 @@ internal sealed class TransportChannel : ICanListener, IDisposable
 
     /// <summary>Sends a message; ends when its last frame is confirmed, or when it is clear that it will not go out.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up; what was on the wire stays there.</exception>
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<SendOutcome> SendAsync(ReadOnlyMemory<byte> message, CancellationToken cancel)
     {
         var (stamp, link) = (_time.GetTimestamp(), LinkState.Up);

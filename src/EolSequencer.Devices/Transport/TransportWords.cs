@@ -8,7 +8,7 @@ internal static class TransportWords
     public static string Of(TransportResult result) => result switch
     {
         TransportResult.Ok => "ok",
-        TransportResult.TimeoutA => "N_TIMEOUT_A: a frame did not go out",
+        TransportResult.TimeoutA => "N_TIMEOUT_A: transmit timeout",
         TransportResult.TimeoutBs => "N_TIMEOUT_Bs: no flow control",
         TransportResult.TimeoutCr => "N_TIMEOUT_Cr: transport timeout",
         TransportResult.WrongNumber => "N_WRONG_SN: sequence error",

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Collections.Immutable;
 using EolSequencer.Devices.Diagnostics;
 using EolSequencer.Model.Devices;
@@ -11,6 +12,7 @@ namespace EolSequencer.Devices.VehicleBus;
 /// <summary>Channels that lie in a record of a control unit: data identifiers and routine results.</summary>
 internal sealed class RecordReader(UnitDirectory units) : IChannelReader
 {
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         var record = Record.Of(request.Channel.Source!);

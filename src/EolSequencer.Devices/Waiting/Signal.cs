@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Threading.Tasks.Sources;
 
 namespace EolSequencer.Devices.Waiting;
@@ -36,6 +37,7 @@ internal sealed class Signal<T> : IValueTaskSource<T>
 
     /// <summary>Waits until the result is there; once for each <see cref="Reset"/>.</summary>
     /// <exception cref="OperationCanceledException"><paramref name="cancel"/> came first.</exception>
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<T> WaitAsync(CancellationToken cancel)
     {
         using var giveUp = cancel.UnsafeRegister(static (signal, token) => ((Signal<T>)signal!).TryCancel(token), this);

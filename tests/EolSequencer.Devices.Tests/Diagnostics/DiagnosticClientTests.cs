@@ -166,7 +166,7 @@ public class DiagnosticClientTests
     [Fact]
     public void A_link_that_is_down_is_said_to_be_down()
     {
-        _bus.Down();
+        _bus.Change(LinkState.Down);
         Assert.Equal(MissingCause.LinkDown, Ask("22F190").Missing);
     }
 
