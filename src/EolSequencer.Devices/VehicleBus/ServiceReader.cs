@@ -44,7 +44,7 @@ internal sealed class ServiceReader(UnitDirectory units, TimeProvider time) : IC
             if (end.Missing is { } cause) return Reading.None(cause, end.Stamp, end.Detail!, end.Response);
             var list = ReadDtcInformation.ReadList(end.Response.Span);
             if (list.Fault is { } fault) return Reading.None(MissingCause.ShortAnswer, end.Stamp, $"{unit}: {Convert.ToHexString(request)}: {fault}", end.Response);
-            foreach (var entry in list.Value.Entries) codes.Add(isOfAll ? $"{unit}:{Word(entry.Code)}" : Word(entry.Code));
+            foreach (var entry in list.Value.Entries) codes.Add(isOfAll ? $"{unit}:{TextOf(entry.Code)}" : TextOf(entry.Code));
             raw.Write(end.Response.Span);
             stamp = end.Stamp;
         }
@@ -52,8 +52,8 @@ internal sealed class ServiceReader(UnitDirectory units, TimeProvider time) : IC
         return Reading.Of(new ListValue(codes.DrainToImmutable()), stamp, raw.WrittenMemory);
     }
 
-    /// <summary>Failure type 00 says nothing more about the code (ISO 15031-6), so it is left out: <c>C0035</c>, but <c>C0035-11</c>.</summary>
-    private static string Word(TroubleCode code) => code.FailureType is null or 0 ? code.BaseText : code.ToString();
+    /// <summary>The usual five characters; a failure type that says something follows behind a hyphen (SAE J2012-DA): <c>C0035-11</c>.</summary>
+    private static string TextOf(TroubleCode code) => code.FailureType is null or 0 ? code.BaseText : code.ToString();
 
     /// <summary>Yes when every unit meant answers; a unit that refuses the request is awake all the same.</summary>
     private async ValueTask<Reading> PresenceAsync(ChannelSource.Service service, string? index, CancellationToken cancel)
