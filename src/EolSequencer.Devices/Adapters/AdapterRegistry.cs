@@ -3,11 +3,24 @@ using System.Collections.Immutable;
 namespace EolSequencer.Devices.Adapters;
 
 /// <summary>The adapters that station files may name.</summary>
-public sealed class AdapterRegistry(params ImmutableArray<IDeviceAdapter> adapters)
+public sealed class AdapterRegistry
 {
+    private readonly Dictionary<string, IDeviceAdapter> _byName = new(StringComparer.Ordinal);
+
+    /// <exception cref="ArgumentException">Two adapters have one name.</exception>
+    public AdapterRegistry(params ImmutableArray<IDeviceAdapter> adapters)
+    {
+        foreach (var adapter in adapters)
+        {
+            if (!_byName.TryAdd(adapter.Name, adapter)) throw new ArgumentException($"two adapters are called '{adapter.Name}'", nameof(adapters));
+        }
+
+        Names = [.. _byName.Keys.Order(StringComparer.Ordinal)];
+    }
+
     /// <summary>Their names, in order.</summary>
-    public ImmutableArray<string> Names { get; } = [.. adapters.Select(adapter => adapter.Name).Order(StringComparer.Ordinal)];
+    public ImmutableArray<string> Names { get; }
 
     /// <summary>The adapter of a name, or null.</summary>
-    public IDeviceAdapter? Find(string name) => adapters.FirstOrDefault(adapter => adapter.Name == name);
+    public IDeviceAdapter? Find(string name) => _byName.GetValueOrDefault(name);
 }

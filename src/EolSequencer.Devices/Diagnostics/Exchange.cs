@@ -35,6 +35,7 @@ internal sealed class Exchange : IDisposable
     private bool _isSent;
     private bool _mayBeOut;
     private bool _isAnswered;
+    private bool _isServed;
     private bool _isOverdue;
     private ExchangeEnd? _held;
     private ExchangeEnd? _early;
@@ -114,7 +115,8 @@ internal sealed class Exchange : IDisposable
         var end = answer.Kind == AnswerKind.Positive
             ? new ExchangeEnd { Response = message, Stamp = stamp }
             : Failed(MissingCause.Refused, stamp, NegativeResponse.Describe(answer.Code)) with { Code = answer.Code, Response = message };
-        if (isOwed || (_isGroup && _held is { IsPositive: true })) HoldBack(end);
+        if (isOwed && !SaysNothing) HoldBack(end);
+        else if (_isGroup && _held is { IsPositive: true }) HoldBack(end);
         else if (_isGroup && !end.IsPositive) _held ??= end;
         else Decide(end);
     }
@@ -136,10 +138,14 @@ internal sealed class Exchange : IDisposable
 
     public void Dispose() => _limit.Dispose();
 
+    /// <summary>Whether an answer tells no more than that the unit is there, so that a late one is as good as any.</summary>
+    private bool SaysNothing => _request.Span[0] == (byte)ServiceId.TesterPresent;
+
     private void Open(ReadOnlyMemory<byte> request)
     {
         _request = request;
-        (_isOpen, _isSent, _mayBeOut, _isAnswered, _isOverdue) = (true, false, true, false, false);
+        (_isOpen, _isSent, _mayBeOut) = (true, false, true);
+        (_isAnswered, _isServed, _isOverdue) = (false, false, false);
         (_held, _early, _since, _wait) = (null, null, long.MinValue, P2);
         (_pending, _renewals, _strays, _stray) = (0, 0, 0, default);
         _ended.Reset();
@@ -163,8 +169,8 @@ internal sealed class Exchange : IDisposable
 
     private void Close()
     {
-        if (_isAnswered) _owed.Clear();
-        else if (_mayBeOut) _owed.Add(_request, _time.GetTimestamp() + (long)(P2Star.TotalSeconds * _time.TimestampFrequency));
+        if (_isServed) _owed.Clear();
+        else if (_mayBeOut && !_isAnswered) _owed.Add(_request, _time.GetTimestamp() + (long)(P2Star.TotalSeconds * _time.TimestampFrequency));
         if (_isSent) _limit.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _isOpen = false;
     }
@@ -222,6 +228,7 @@ internal sealed class Exchange : IDisposable
     private void Decide(ExchangeEnd end)
     {
         _isAnswered = true;
+        _isServed = end.Code != NegativeCode.BusyRepeatRequest;
         if (_isSent) _ended.TrySet(end);
         else _early ??= end;
     }

@@ -23,13 +23,17 @@ internal sealed class OwedAnswers
         _owed.Add((request, until));
     }
 
-    /// <summary>Whether a message may be the answer of a request given up before; the oldest such one then counts as answered.</summary>
+    /// <summary>
+    /// Whether a message may be the answer of a request given up before; the oldest such one then counts as answered.
+    /// "Busy" settles nothing: a unit says so to the next request just because it still works on the one before.
+    /// </summary>
     public bool Settle(ReadOnlySpan<byte> message)
     {
         for (var at = 0; at < _owed.Count; at++)
         {
-            if (ResponseMatch.Of(_owed[at].Request.Span, message).Kind is AnswerKind.Stray or AnswerKind.Pending) continue;
-            _owed.RemoveAt(at);
+            var kind = ResponseMatch.Of(_owed[at].Request.Span, message).Kind;
+            if (kind is AnswerKind.Stray or AnswerKind.Pending) continue;
+            if (kind != AnswerKind.Busy) _owed.RemoveAt(at);
             return true;
         }
 

@@ -189,6 +189,26 @@ public class LateAnswerTests
     }
 
     [Fact]
+    public void A_unit_that_is_busy_with_the_request_before_still_owes_its_answer()
+    {
+        Ask("22F1A0");
+        _bus.When("7E0#0322F1A0", 1, "7E8#037F2221").When("7E0#0322F1A0", 20, "7E8#0462F1A005");
+        _bus.Give("7E8#0462F1A009", 1 + 50 + 100 + 45);
+        Assert.Equal("62F1A009", Hex(Ask("22F1A0")));
+        Assert.Equal(3, _bus.Sent.Count);
+    }
+
+    [Fact]
+    public void That_a_unit_is_there_may_be_said_late()
+    {
+        Ask("3E00");
+        var begun = NowMs;
+        _bus.When("7E0#023E00", 5, "7E8#027E00");
+        Assert.True(Ask("3E00").IsPositive);
+        Assert.Equal(begun + 5.25, NowMs, 3);
+    }
+
+    [Fact]
     public void A_late_message_that_breaks_off_does_not_end_the_next_request()
     {
         Ask("22F1A0");
