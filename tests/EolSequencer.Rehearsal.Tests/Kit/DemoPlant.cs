@@ -14,7 +14,7 @@ namespace EolSequencer.Rehearsal.Tests.Kit;
 /// <summary>The demo plant, loaded once, and rehearsals of its start-up.</summary>
 internal static class DemoPlant
 {
-    private static readonly string Folder = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "sequences", "demo");
+    public static readonly string Folder = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "sequences", "demo");
 
     public static LoadResult Startup { get; } = SequenceLoader.Load(Path.Combine(Folder, "startup", "startup.yaml"), ExpressionCache.None);
 
