@@ -11,7 +11,7 @@ namespace EolSequencer.Records.Sqlite;
 /// </summary>
 internal sealed class Statement : IDisposable
 {
-    private const int LongestOnStack = 512;
+    private const int LongestOnStack = 128;
 
     private readonly sqlite3 _database;
     private readonly sqlite3_stmt _statement;
