@@ -54,7 +54,7 @@ internal sealed class RunSession(IAnsiConsole console, RunChoices choices)
         var cache = ExpressionsFolder.Open();
         var loaded = SequenceLoader.Load(choices.Sequence, cache);
         var station = StationLoader.Load(choices.Station);
-        var order = LoadOrder(cache);
+        var order = LoadOrder(cache, loaded.Sequence?.VehicleType);
         var script = choices.Operator is [OperatorChoice.Script, var file] ? Language.Scripts.ScriptLoader.Load(file) : null;
         DiagnosticLines.Write(console, loaded.Diagnostics.Concat(station.Diagnostics).Concat(order.Diagnostics).Concat(script?.Diagnostics ?? []).Distinct());
         var faults = ReadFaults(out var fault);
@@ -66,10 +66,10 @@ internal sealed class RunSession(IAnsiConsole console, RunChoices choices)
             : null;
     }
 
-    private OrderResult LoadOrder(Language.Expressions.ExpressionCache cache) => (choices.Order, choices.Vin) switch
+    private OrderResult LoadOrder(Language.Expressions.ExpressionCache cache, VehicleType? known) => (choices.Order, choices.Vin) switch
     {
-        ({ } file, null) => OrderLoader.Load(file, cache),
-        (null, { } vin) => OrderLoader.LoadFor(choices.Sequence, vin, cache),
+        ({ } file, null) => OrderLoader.Load(file, cache, known),
+        (null, { } vin) => OrderLoader.LoadFor(choices.Sequence, vin, cache, known),
         _ => new OrderResult(null, []),
     };
 

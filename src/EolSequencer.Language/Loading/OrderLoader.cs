@@ -3,6 +3,7 @@ using EolSequencer.Language.Binding.Vehicles;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
+using EolSequencer.Language.Source;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Source;
 using EolSequencer.Model.Vehicles;
@@ -13,10 +14,16 @@ namespace EolSequencer.Language.Loading;
 public static class OrderLoader
 {
     /// <summary>Loads the order in a file. Trouble is a diagnostic, never an exception.</summary>
-    /// <param name="path">The order's file, as the user typed it; its plant is the one above it.</param>
+    /// <param name="path">The order's file, as the user typed it.</param>
     /// <param name="cache">Where compiled expressions are kept.</param>
-    public static OrderResult Load(string path, ExpressionCache cache)
+    /// <param name="known">
+    /// A vehicle type that is loaded already. An order for it needs nothing else, so its file may lie anywhere; for any
+    /// other order the plant is the one above the file.
+    /// </param>
+    public static OrderResult Load(string path, ExpressionCache cache, VehicleType? known = null)
     {
+        if (known is not null && LoadKnown(path, known) is { } result) return result;
+
         var report = new Report();
         var order = PlantFiles.Open(path, FileKind.Order, report) is { } found ? Bind(found.File, found.Folder, cache) : null;
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
@@ -25,22 +32,34 @@ public static class OrderLoader
     /// <summary>Loads the one order of a plant for a vehicle.</summary>
     /// <param name="path">A file or folder of the plant.</param>
     /// <param name="vin">The vehicle's identification number as it was scanned or typed.</param>
-    public static OrderResult LoadFor(string path, string vin, ExpressionCache cache)
+    /// <param name="known">A vehicle type that is loaded already; an order for it need not load its own.</param>
+    public static OrderResult LoadFor(string path, string vin, ExpressionCache cache, VehicleType? known = null)
     {
         var report = new Report();
-        var order = PlantFolder.Find(path, report) is { } folder && FileFor(vin, folder) is { } file ? Bind(file, folder, cache) : null;
+        var order = PlantFolder.Find(path, report) is { } folder && FileFor(vin, folder) is { } file ? Bind(file, folder, cache, known) : null;
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
     /// <summary>The order of a file; null: already reported.</summary>
-    internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache)
+    internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null)
     {
         if (file.Root is not { } root || OrderBinder.TypeOf(root, folder.Report) is not { } id) return null;
+        if (known?.Id == id.Text) return new OrderBinder(known, folder.Report).Bind(root);
         if (folder.Find(FileKind.VehicleType, id.Text, id.Place)?.Root is not { } typeRoot) return null;
 
         var batch = new ExpressionBatch(folder.Report, cache);
         var type = VehicleTypeBinder.Bind(typeRoot, batch, folder.Report);
         return type is not null && batch.Compile() ? new OrderBinder(type.Type, folder.Report).Bind(root) : null;
+    }
+
+    /// <summary>The order when it is for the known type; null when it is for another, or cannot be read.</summary>
+    private static OrderResult? LoadKnown(string path, VehicleType known)
+    {
+        var report = new Report();
+        if (Directory.Exists(path) || SourceFiles.TryRead(path, report) is not { } text || YamlReader.Read(text, report) is not { } root) return null;
+        if (OrderBinder.TypeOf(root, report)?.Text != known.Id) return null;
+        var order = new OrderBinder(known, report).Bind(root);
+        return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
     private static PlantFile? FileFor(string vin, PlantFolder folder)

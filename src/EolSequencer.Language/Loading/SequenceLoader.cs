@@ -17,10 +17,4 @@ public static class SequenceLoader
         var isReady = loaded is not null && !report.HasErrors;
         return new LoadResult(isReady ? loaded!.Sequence : null, isReady ? loaded!.Plant : null, report.InOrder, report.LeftOut);
     }
-
-    /// <summary>The ids of the sequences of a plant, each with its file's full path.</summary>
-    /// <param name="path">A file or folder of the plant.</param>
-    public static IReadOnlyDictionary<string, string> Find(string path) => PlantFolder.Find(path, new Report()) is { } folder
-        ? folder.Of(FileKind.Sequence).DistinctBy(file => file.Id).ToDictionary(file => file.Id, file => file.Path, StringComparer.Ordinal)
-        : new Dictionary<string, string>(StringComparer.Ordinal);
 }

@@ -50,6 +50,24 @@ public sealed class OrderLoaderTests : IDisposable
     }
 
     [Fact]
+    public void An_order_for_a_loaded_vehicle_type_may_lie_anywhere()
+    {
+        var type = SequenceLoader.Load(_plant.PathOf("sequences/roller.yaml"), ExpressionCache.None).Sequence!.VehicleType;
+        var path = Path.GetTempFileName();
+        try
+        {
+            File.WriteAllText(path, File.ReadAllText(_plant.PathOf("orders/T-1.yaml")));
+
+            Assert.Equal("T-1", OrderLoader.Load(path, ExpressionCache.None, type).Order!.Id);
+            Assert.Equal("PLT001", Assert.Single(OrderLoader.Load(path, ExpressionCache.None).Diagnostics).Code.Id);
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
     public void An_order_is_found_by_the_number_on_the_vehicle()
     {
         var result = OrderLoader.LoadFor(_plant.Root, "TESTVXN06AA000017", ExpressionCache.None);

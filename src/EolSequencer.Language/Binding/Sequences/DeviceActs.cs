@@ -22,7 +22,7 @@ internal static class DeviceActs
         }
 
         if (keys.Find("to") is not { } node || Operands.Read(node, "'to'", shape, scope.Operands, scope.Context) is not { } to) return null;
-        CheckCaution(keys, found.Action, to, scope);
+        CheckCaution(keys, "set", found.Action, to, scope);
         return new BoundAction(new StepAction.SetTo(found.Role, found.Action, found.Index, to), text.Place, found.Action.Returns);
     }
 
@@ -35,7 +35,7 @@ internal static class DeviceActs
             return null;
         }
 
-        CheckCaution(keys, found.Action, null, scope);
+        CheckCaution(keys, "do", found.Action, null, scope);
         return With(keys, found.Action, scope) is { } with
             ? new BoundAction(new StepAction.Do(found.Role, found.Action, found.Index, with), text.Place, found.Action.Returns)
             : null;
@@ -75,12 +75,12 @@ internal static class DeviceActs
     }
 
     // Switching an output off takes a danger away, unless something moves when it falls back.
-    private static void CheckCaution(MapReader keys, ActionDescription action, Operand? to, Scope scope)
+    private static void CheckCaution(MapReader keys, string key, ActionDescription action, Operand? to, Scope scope)
     {
         if (scope.IsCautioned || NodeRules.SaysCaution(keys) || !(action.Moves || action.Energises || action.Heats)) return;
         if (to is Operand.Constant { Value: TruthValue { IsTrue: false } } && !action.Moves) return;
         var effects = new[] { (action.Moves, "moves"), (action.Energises, "energises"), (action.Heats, "heats") };
         var words = string.Join(" and ", effects.Where(effect => effect.Item1).Select(effect => effect.Item2));
-        scope.Report.Add(SequenceCodes.CautionMissing, keys.PlaceOf(keys.Has("set") ? "set" : "do"), $"'{action.Name}' {words} something, and nobody is warned");
+        scope.Report.Add(SequenceCodes.CautionMissing, keys.PlaceOf(key), $"'{action.Name}' {words} something, and nobody is warned");
     }
 }
