@@ -7,10 +7,9 @@ using EolSequencer.Model.Vehicles;
 namespace EolSequencer.Engine.Judging;
 
 /// <summary>What an expression of a step sees while the run goes on; one step's own, never shared between lanes.</summary>
-internal sealed class RunScope(Order order, ResultBook results, string asker, Arguments arguments) : IExpressionScope
+internal sealed class RunScope(Order order, ResultBook results, string asker, Arguments arguments) : ExpressionScope
 {
     private Expression? _expression;
-    private Value?[] _channels = [];
     private int[]? _edges;
 
     /// <summary>Set once the steps are over.</summary>
@@ -21,7 +20,7 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
     public Value Evaluate(Expression expression, Value?[] channels, int[]? edges = null)
     {
         _expression = expression;
-        _channels = channels;
+        Sample(channels);
         _edges = edges;
         return expression.Evaluate(this);
     }
@@ -29,19 +28,19 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
     /// <summary>Evaluates an expression that names no channel.</summary>
     public Value Evaluate(Expression expression) => Evaluate(expression, []);
 
-    public Value Vehicle(string option) => FactScope.Of(order, option);
+    public override Value Vehicle(string option) => FactScope.Of(order, option);
 
-    public Value Order(string fact, string? index) => FactScope.Of(order, fact, index);
+    public override Value Order(string fact, string? index) => FactScope.Of(order, fact, index);
 
-    public Value Argument(string name) => arguments[name];
+    public override Value Argument(string name) => arguments[name];
 
-    public Value Channel(int slot) =>
-        _channels[slot] ?? throw new ExpressionFault($"{_expression?.Channels[slot]} has no value");
+    protected override Value NoValue(int slot) =>
+        throw new ExpressionFault($"{_expression?.Channels[slot]} has no value");
 
-    public int Edges(int slot) =>
+    public override int Edges(int slot) =>
         _edges is null ? throw new ExpressionFault("edges are counted only while a step waits for a condition") : _edges[slot];
 
-    public ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments, asker));
+    public override ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments, asker));
 
-    public Verdict RunVerdict => Decided ?? throw new InvalidOperationException("the verdict is known after the steps");
+    public override Verdict RunVerdict => Decided ?? throw new InvalidOperationException("the verdict is known after the steps");
 }

@@ -6,21 +6,21 @@ using EolSequencer.Model.Vehicles;
 namespace EolSequencer.Engine.Planning;
 
 /// <summary>What is known before the first step: the vehicle, its order, parameters and loop names.</summary>
-internal sealed class FactScope(Order order, Arguments arguments) : IExpressionScope
+internal sealed class FactScope(Order order, Arguments arguments) : ExpressionScope
 {
-    public Value Vehicle(string option) => Of(order, option);
+    public override Value Vehicle(string option) => Of(order, option);
 
-    public Value Order(string fact, string? index) => Of(order, fact, index);
+    public override Value Order(string fact, string? index) => Of(order, fact, index);
 
-    public Value Argument(string name) => arguments[name];
+    public override Value Argument(string name) => arguments[name];
 
-    public Value Channel(int slot) => throw new InvalidOperationException("no channel is read before the first step");
+    protected override Value NoValue(int slot) => throw new InvalidOperationException("no channel is read before the first step");
 
-    public int Edges(int slot) => throw new InvalidOperationException("no channel is read before the first step");
+    public override int Edges(int slot) => throw new InvalidOperationException("no channel is read before the first step");
 
-    public ResultView? Result(int slot) => throw new InvalidOperationException("there is no result before the first step");
+    public override ResultView? Result(int slot) => throw new InvalidOperationException("there is no result before the first step");
 
-    public Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");
+    public override Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");
 
     /// <summary>An option, or the identification number under the name <c>vin</c>.</summary>
     internal static Value Of(Order order, string option) =>

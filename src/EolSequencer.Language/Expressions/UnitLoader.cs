@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Language.Expressions.Support;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Values;
@@ -8,13 +9,16 @@ namespace EolSequencer.Language.Expressions;
 internal static class UnitLoader
 {
     /// <summary>The functions of a unit, by number.</summary>
-    public static IReadOnlyList<Func<IExpressionScope, Value>> Load(CompiledUnit unit)
+    public static IReadOnlyList<Func<ExpressionScope, Value>> Load(CompiledUnit unit)
     {
         var context = new UnitContext();
         using var code = new MemoryStream(unit.Code, writable: false);
         using var symbols = new MemoryStream(unit.Symbols, writable: false);
         var assembly = context.LoadFromStream(code, symbols);
         var functions = (ExpressionUnit)Activator.CreateInstance(assembly.GetType(ExpressionUnit.TypeName, throwOnError: true)!)!;
+
+        // A class that has been set up before costs compiled code no question at every call.
+        RuntimeHelpers.RunClassConstructor(typeof(TruthValue).TypeHandle);
 
         // Unloading waits for everything that still refers to the code; asking now means that nobody has to remember it.
         context.Unload();

@@ -21,7 +21,7 @@ public sealed class Expression(string text, SourcePlace place)
     /// <param name="Results">The results named, in slot order.</param>
     /// <param name="Evaluate">The compiled code; pure, safe to call from several runs at once. Arithmetic that fails may throw as it does.</param>
     public sealed record Compiled(
-        ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<IExpressionScope, Value> Evaluate);
+        ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<ExpressionScope, Value> Evaluate);
 
     /// <summary>The author's text.</summary>
     public string Text => text;
@@ -49,7 +49,7 @@ public sealed class Expression(string text, SourcePlace place)
 
     /// <summary>The value for one moment.</summary>
     /// <exception cref="ExpressionFault">There is none: overflow, division by zero, not finite, a missing value.</exception>
-    public Value Evaluate(IExpressionScope scope)
+    public Value Evaluate(ExpressionScope scope)
     {
         var evaluate = Ready.Evaluate;
         try
@@ -63,7 +63,7 @@ public sealed class Expression(string text, SourcePlace place)
     }
 
     /// <summary>The truth for one moment; for expressions of that shape.</summary>
-    public bool IsTrue(IExpressionScope scope) => Evaluate(scope) is TruthValue { IsTrue: true };
+    public bool IsTrue(ExpressionScope scope) => Evaluate(scope) is TruthValue { IsTrue: true };
 
     public override string ToString() => text;
 }

@@ -53,7 +53,7 @@ internal static class Channels
         Expression(ValueShape.Truth, use.ToString(), [use], [], scope => scope.Channel(0));
 
     public static Expression Expression(
-        ValueShape shape, string text, ImmutableArray<ChannelUse> channels, ImmutableArray<ResultUse> results, Func<IExpressionScope, Value> evaluate)
+        ValueShape shape, string text, ImmutableArray<ChannelUse> channels, ImmutableArray<ResultUse> results, Func<ExpressionScope, Value> evaluate)
     {
         var expression = new Expression(text, SourcePlace.None);
         expression.Complete(new Expression.Compiled(shape, channels, results, evaluate));

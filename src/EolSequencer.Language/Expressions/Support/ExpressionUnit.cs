@@ -10,5 +10,5 @@ public abstract class ExpressionUnit : ScopeValues
     public const string TypeName = "Expressions";
 
     /// <summary>Every function, by number.</summary>
-    public abstract Func<IExpressionScope, Value>[] All();
+    public abstract Func<ExpressionScope, Value>[] All();
 }

@@ -19,6 +19,7 @@ public abstract class ScopeValues : Functions
 {
     private const decimal TicksPerSecond = TimeSpan.TicksPerSecond;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static bool Truth(Value value) =>
         value is TruthValue truth ? truth.IsTrue : throw WrongKind(value, "yes or no");
 
@@ -29,6 +30,7 @@ public abstract class ScopeValues : Functions
         value is ListValue list ? new TextList(list.Items) : throw WrongKind(value, "a list");
 
     /// <summary>A number without a unit.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static decimal Count(Value value) =>
         value is NumberValue { Unit: null } number ? number.Number : throw WrongKind(value, "a count");
 
@@ -39,6 +41,7 @@ public abstract class ScopeValues : Functions
     }
 
     /// <summary>A number in a unit; the quick way when it already has that unit.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static decimal In(Value value, Unit unit) =>
         value is NumberValue number && ReferenceEquals(number.Unit, unit) ? number.Number : Converted(value, unit);
 

@@ -6,14 +6,16 @@ using EolSequencer.Model.Values;
 namespace EolSequencer.Language.Tests.Expressions.Kit;
 
 /// <summary>A scope whose values a test writes down by the names an author uses.</summary>
-internal sealed class FixedScope : IExpressionScope
+internal sealed class FixedScope : ExpressionScope
 {
     private readonly Dictionary<string, Value> _values = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ResultView> _results = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _edges = new(StringComparer.Ordinal);
     private Expression? _expression;
 
-    public Verdict RunVerdict { get; init; } = Verdict.Pass;
+    public Verdict Decided { get; init; } = Verdict.Pass;
+
+    public override Verdict RunVerdict => Decided;
 
     /// <summary>The full id of the step that asks.</summary>
     public string Asker { get; init; } = "asker";
@@ -46,26 +48,24 @@ internal sealed class FixedScope : IExpressionScope
     public Value Evaluate(Expression expression)
     {
         _expression = expression;
+        Sample([.. expression.Channels.Select(use => _values.GetValueOrDefault(NameOf(use)))]);
         return expression.Evaluate(this);
     }
 
-    Value IExpressionScope.Vehicle(string option) => _values[$"vehicle.{option}"];
+    public override Value Vehicle(string option) => _values[$"vehicle.{option}"];
 
-    Value IExpressionScope.Order(string fact, string? index) => _values[index is null ? $"order.{fact}" : $"order.{fact}[{index}]"];
+    public override Value Order(string fact, string? index) => _values[index is null ? $"order.{fact}" : $"order.{fact}[{index}]"];
 
-    Value IExpressionScope.Argument(string name) => _values[name];
+    public override Value Argument(string name) => _values[name];
 
-    Value IExpressionScope.Channel(int slot) => _values[NameOf(slot)];
+    public override int Edges(int slot) => _edges[NameOf(_expression!.Channels[slot])];
 
-    int IExpressionScope.Edges(int slot) => _edges[NameOf(slot)];
+    public override ResultView? Result(int slot) => _results.GetValueOrDefault(_expression!.Results[slot].Resolve(InForce(), Asker));
 
-    ResultView? IExpressionScope.Result(int slot) => _results.GetValueOrDefault(_expression!.Results[slot].Resolve(InForce(), Asker));
+    protected override Value NoValue(int slot) => throw new InvalidOperationException($"the test gives {_expression!.Channels[slot]} no value");
 
-    private string NameOf(int slot)
-    {
-        var use = _expression!.Channels[slot];
-        return use.Index is null ? use.ToString() : $"{use.Role}.{use.Channel}[{use.Index.Resolve(InForce())}]";
-    }
+    private string NameOf(ChannelUse use) =>
+        use.Index is null ? use.ToString() : $"{use.Role}.{use.Channel}[{use.Index.Resolve(InForce())}]";
 
     private Arguments InForce() => _values.Where(pair => !pair.Key.Contains('.')).Aggregate(Arguments.None, (sum, pair) => sum.With(pair.Key, pair.Value));
 }

@@ -53,7 +53,7 @@ internal sealed class Load
     public static WeakReference Code(Expression expression) => new(Function(expression).Method.Module.Assembly);
 
     /// <summary>The compiled function behind an expression.</summary>
-    public static Func<IExpressionScope, Model.Values.Value> Function(Expression expression) =>
+    public static Func<ExpressionScope, Model.Values.Value> Function(Expression expression) =>
         ((Expression.Compiled)typeof(Expression).GetField("_compiled", System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.NonPublic)!
             .GetValue(expression)!).Evaluate;
 }
