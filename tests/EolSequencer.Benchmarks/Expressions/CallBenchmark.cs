@@ -20,7 +20,7 @@ public class CallBenchmark
     private static string _sequence = "";
     private readonly Scope _scope = new();
     private Expression _expression = null!;
-    private Func<IExpressionScope, Value> _byHand = null!;
+    private Func<ExpressionScope, Value> _byHand = null!;
 
     internal static void Run(string sequence)
     {
@@ -50,22 +50,26 @@ public class CallBenchmark
 
     private static readonly Unit Ampere = UnitTable.Required("A");
 
-    private sealed class Scope : IExpressionScope
+    private sealed class Scope : ExpressionScope
     {
-        private readonly Value _value = new NumberValue(4.25m, UnitTable.Required("A"));
+        public Scope()
+        {
+            var value = new NumberValue(4.25m, UnitTable.Required("A"));
+            Sample([value, value]);
+        }
 
-        public Value Vehicle(string option) => throw new NotSupportedException();
+        public override Value Vehicle(string option) => throw new NotSupportedException();
 
-        public Value Order(string fact, string? index) => throw new NotSupportedException();
+        public override Value Order(string fact, string? index) => throw new NotSupportedException();
 
-        public Value Argument(string name) => throw new NotSupportedException();
+        public override Value Argument(string name) => throw new NotSupportedException();
 
-        public Value Channel(int slot) => _value;
+        public override int Edges(int slot) => 0;
 
-        public int Edges(int slot) => 0;
+        public override ResultView? Result(int slot) => null;
 
-        public ResultView? Result(int slot) => null;
+        public override Verdict RunVerdict => Verdict.None;
 
-        public Verdict RunVerdict => Verdict.None;
+        protected override Value NoValue(int slot) => throw new NotSupportedException();
     }
 }

@@ -8,7 +8,8 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// <summary>The C# type of an expression as its author thinks of it.</summary>
 /// <param name="Kind">Number, text, truth or list.</param>
 /// <param name="Dimension">The dimension of a quantity; null for a bare number and all else.</param>
-internal sealed record AuthorType(ValueKind Kind, Dimension? Dimension = null)
+/// <param name="IsWhole">True for what C# takes as a whole number and divides without a fraction.</param>
+internal sealed record AuthorType(ValueKind Kind, Dimension? Dimension = null, bool IsWhole = false)
 {
     public bool IsQuantity => Dimension is not null;
 
@@ -22,13 +23,10 @@ internal sealed record AuthorType(ValueKind Kind, Dimension? Dimension = null)
         { SpecialType: SpecialType.System_String } => new AuthorType(ValueKind.Text),
         { SpecialType: SpecialType.System_Decimal } => new AuthorType(ValueKind.Number),
         { Name: nameof(TextList) } => new AuthorType(ValueKind.List),
-        _ when IsWhole(type) => new AuthorType(ValueKind.Number),
+        { SpecialType: SpecialType.System_Int32 or SpecialType.System_UInt32 or SpecialType.System_Int64 or SpecialType.System_UInt64 } =>
+            new AuthorType(ValueKind.Number, IsWhole: true),
         _ => Enum.TryParse<Dimension>(type.Name, out var dimension) ? new AuthorType(ValueKind.Number, dimension) : null,
     };
-
-    /// <summary>True for the types that C# gives to numbers without a point.</summary>
-    public static bool IsWhole(ITypeSymbol? type) =>
-        type?.SpecialType is SpecialType.System_Int32 or SpecialType.System_UInt32 or SpecialType.System_Int64 or SpecialType.System_UInt64;
 
     /// <summary>As a message names it, with its article.</summary>
     public override string ToString() => this switch

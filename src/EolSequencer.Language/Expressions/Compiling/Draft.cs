@@ -51,11 +51,14 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     /// <summary>Whether the value says if it is exact: conditions do not.</summary>
     public bool NotesInexact => !IsCondition;
 
+    /// <summary>The type of the value as far as the text says; null: only the compiler can say.</summary>
+    public AuthorType? Type { get; private set; }
+
     /// <summary>
-    /// True when only the compiler can say of what type the value is or what the author reaches for. A plain condition
-    /// needs no such question: if its code compiles, all is well.
+    /// True when the compiler has to be asked for types: what the value is, or what the author reaches for. Otherwise all is
+    /// well if the code compiles.
     /// </summary>
-    public bool NeedsTypes => !IsCondition || _asksForTypes;
+    public bool NeedsTypes => _asksForTypes || (Type is null && !IsCondition);
 
     /// <summary>The units in which a quantity is handed over, one for each dimension it can have.</summary>
     public ImmutableArray<Unit> Units => source.Wanted is Wanted.One { Shape.Unit: { } unit } ? [unit] : [.. _quantities.Values];
@@ -94,7 +97,11 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 
     public void Postpone() => IsPostponed = true;
 
-    public void Finish() => Written = Edits.Apply();
+    public void Finish(AuthorType? type)
+    {
+        Type = type;
+        Written = Edits.Apply();
+    }
 
     public void Settle(ValueShape shape) => Shape = shape;
 

@@ -27,8 +27,16 @@ internal sealed class DraftWriter
         new DraftWriter(draft, shapes).Visit(draft.Syntax);
         if (draft.IsPostponed) return;
         WordCheck.Check(draft);
-        ArithmeticCheck.Check(draft);
-        if (!draft.HasFailed) draft.Finish();
+        var types = new TypeReader(draft);
+        ArithmeticCheck.Check(draft, types);
+        if (!draft.HasFailed) draft.Finish(types.Of(draft.Syntax));
+        if (draft is { HasFailed: false, NeedsTypes: false }) Settle(draft);
+    }
+
+    private static void Settle(Draft draft)
+    {
+        if (draft.Type is null) draft.Settle(ValueShape.Truth);
+        else if (ShapeCheck.Of(draft, draft.Type) is { } shape) draft.Settle(shape);
     }
 
     private void Visit(SyntaxNode node)

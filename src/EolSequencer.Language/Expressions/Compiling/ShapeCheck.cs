@@ -1,7 +1,6 @@
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
-using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace EolSequencer.Language.Expressions.Compiling;
@@ -9,10 +8,9 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// <summary>What a value is, from the C# type of its expression, and whether its place takes that.</summary>
 internal static class ShapeCheck
 {
-    /// <summary>The shape, or null when a fault has been reported or will be by the compiler.</summary>
-    public static ValueShape? Of(Draft draft, ITypeSymbol? type)
+    /// <summary>The shape, or null when a fault has been reported.</summary>
+    public static ValueShape? Of(Draft draft, AuthorType? type)
     {
-        if (type is IErrorTypeSymbol) return null;
         if (Natural(draft, type) is not { } shape)
         {
             draft.Fault(ExpressionCodes.WrongKind, draft.Syntax.Span, "this gives no value that can be used",
@@ -23,7 +21,7 @@ internal static class ShapeCheck
         return draft.Source.Wanted is Wanted.One { Shape: var wanted } ? Fit(draft, shape, wanted) : shape;
     }
 
-    private static ValueShape? Natural(Draft draft, ITypeSymbol? type) => AuthorType.Of(type) switch
+    private static ValueShape? Natural(Draft draft, AuthorType? type) => type switch
     {
         null => null,
         { Dimension: { } dimension } => Quantity(draft, dimension),

@@ -65,7 +65,7 @@ internal sealed class UnitCompiler
         var draft = ExpressionParser.Parse(_texts[number], _report);
         if (draft is not null && SyntaxGuard.Accept(draft)) DraftWriter.Write(draft, _shapes);
         if (draft is { HasFailed: false, IsPostponed: true }) return false;
-        if (draft is null or { HasFailed: true }) _shapes.Settle(_texts[number].Expression, null);
+        if (draft is null or { HasFailed: true } or { Shape: not null }) _shapes.Settle(_texts[number].Expression, draft?.Shape);
         _drafts[number] = draft;
         return true;
     }

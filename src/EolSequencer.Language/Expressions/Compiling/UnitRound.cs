@@ -1,5 +1,4 @@
 using System.Text;
-using EolSequencer.Model.Values;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
@@ -27,15 +26,14 @@ internal sealed class UnitRound
 
     public UnitSource Source { get; }
 
-    /// <summary>Settles the shape of every expression that has none yet.</summary>
+    /// <summary>Settles the shape of every expression that the compiler has to be asked about.</summary>
     public void Settle(ComputedShapes shapes)
     {
         foreach (var function in Source.Functions)
         {
             foreach (var draft in function.Drafts.Where(draft => shapes.IsPending(draft.Source.Expression)))
             {
-                if (draft.NeedsTypes) AskTypes(draft, function);
-                else draft.Settle(ValueShape.Truth);
+                AskTypes(draft, function);
                 shapes.Settle(draft.Source.Expression, draft.Shape);
             }
         }
@@ -75,11 +73,16 @@ internal sealed class UnitRound
         }
     }
 
+    /// <summary>The type that the compiler gives a function's value.</summary>
+    public AuthorType? TypeOf(UnitFunction function) => AuthorType.Of(_model.Value.GetTypeInfo(ExpressionOf(function)).Type);
+
     private void AskTypes(Draft draft, UnitFunction function)
     {
         var expression = ExpressionOf(function);
         new MemberGuard(draft, function, _model.Value).Check(expression);
-        if (!draft.HasFailed && ShapeCheck.Of(draft, _model.Value.GetTypeInfo(expression).Type) is { } shape) draft.Settle(shape);
+        var type = _model.Value.GetTypeInfo(expression).Type;
+        if (draft.HasFailed || type is IErrorTypeSymbol) return;
+        if (ShapeCheck.Of(draft, AuthorType.Of(type)) is { } shape) draft.Settle(shape);
     }
 
     private ExpressionSyntax ExpressionOf(UnitFunction function)

@@ -66,9 +66,7 @@ internal sealed class UnitSource
 
     private void Write(UnitFunction function, Draft draft)
     {
-        var (opening, closing) = draft.IsCondition
-            ? ("return Condition(", ");")
-            : ("return Out(", $", {CodeText.Inexact}, {CodeText.Field(draft.Units)});");
+        var (opening, closing) = Handover(draft);
         _text.Line("[MethodImpl(MethodImplOptions.AggressiveOptimization)]"); // half the time to compile: no profile is consulted
         _text.Line($"public Value {function.Name}(ExpressionScope {CodeText.Scope})");
         _text.Line("{");
@@ -80,6 +78,14 @@ internal sealed class UnitSource
         _text.Line(closing);
         _text.Line("}");
     }
+
+    // A type that is known saves the compiler the choice between several ways to hand a value over.
+    private static (string Opening, string Closing) Handover(Draft draft) => draft switch
+    {
+        { IsCondition: true } => ("return Condition(", ");"),
+        { Type.IsBareNumber: true } => ("return Number(", $", {CodeText.Inexact});"),
+        _ => ("return Out(", $", {CodeText.Inexact}, {CodeText.Field(draft.Units)});"),
+    };
 
     // A stack trace shows the line where a statement begins, so the author's line begins with the statement.
     private static string Mapping(SourcePlace place, string opening) => place.Line == 0 ? "" : string.Create(CultureInfo.InvariantCulture,

@@ -84,13 +84,16 @@ public abstract class ScopeValues : Functions
     /// <summary>The value of a condition.</summary>
     public static Value Condition(bool truth) => TruthValue.Of(truth);
 
+    /// <summary>A number without a unit.</summary>
+    public static Value Number(decimal number, bool inexact) => new NumberValue(number, null, inexact);
+
     public static Value Out(bool truth, bool inexact, Unit[] units) => TruthValue.Of(truth);
 
     public static Value Out(string text, bool inexact, Unit[] units) => new TextValue(text);
 
     public static Value Out(TextList list, bool inexact, Unit[] units) => new ListValue(list.Items);
 
-    public static Value Out(decimal number, bool inexact, Unit[] units) => new NumberValue(number, null, inexact);
+    public static Value Out(decimal number, bool inexact, Unit[] units) => Number(number, inexact);
 
     /// <summary>A quantity, in the unit that was settled for its dimension.</summary>
     /// <param name="units">The settled units, one for each dimension that the expression can come to.</param>
