@@ -54,7 +54,6 @@ internal sealed class TransportChannel : ICanListener, IDisposable
     public async ValueTask<SendOutcome> SendAsync(ReadOnlyMemory<byte> message, CancellationToken cancel)
     {
         var (stamp, link) = (_time.GetTimestamp(), LinkState.Up);
-        _flowStep = null;
         var step = _sender.Begin(message);
         try
         {
@@ -116,26 +115,22 @@ internal sealed class TransportChannel : ICanListener, IDisposable
         return _sender.Next();
     }
 
-    /// <summary>What the next flow control brings, one that came while nobody waited included; or the end of N_Bs.</summary>
+    /// <summary>What the newest flow control brings when several came in one go, or the end of N_Bs.</summary>
     private async ValueTask<TxStep> FlowControlAsync(CancellationToken cancel)
     {
-        if (_flowStep is null)
+        _flowStep = null;
+        _flow.Reset();
+        _flowLimit.Change(_timers.FlowControl, Timeout.InfiniteTimeSpan);
+        try
         {
-            _flow.Reset();
-            _flowLimit.Change(_timers.FlowControl, Timeout.InfiniteTimeSpan);
-            try
-            {
-                await _flow.WaitAsync(cancel);
-            }
-            finally
-            {
-                Stop(_flowLimit);
-            }
+            await _flow.WaitAsync(cancel);
+        }
+        finally
+        {
+            Stop(_flowLimit);
         }
 
-        var step = _flowStep ?? _sender.Expire();
-        _flowStep = null;
-        return step;
+        return _flowStep ?? _sender.Expire();
     }
 
     private void NextFrameIsLate() => Apply(_receiver.Expire(), _time.GetTimestamp());

@@ -99,6 +99,17 @@ public class TransportChannelTests
         Assert.Equal(1002.25, _time.Now.TotalMilliseconds, 3);
     }
 
+    [Fact]
+    public void The_time_for_the_next_frame_counts_from_the_confirmation_of_the_flow_control()
+    {
+        // The second flow control is out 900 ms after the last frame, the next frame comes 300 ms later.
+        _bus.When("710#0322F190", 2, "718#101662F190313131").When("710#300200", 10, "718#2131313131313131", "718#2231313131313131");
+        _bus.When("710#300200", 300, "718#2331310000000000");
+        _time.At(TimeSpan.FromMilliseconds(5), () => _bus.Queueing = TimeSpan.FromMilliseconds(900));
+        Assert.Equal(22, Ask("22F190", new TransportOptions { BlockSize = 2 }).Response.Length);
+        Assert.Equal(1212.5, _time.Now.TotalMilliseconds, 3);
+    }
+
     [Fact, Trait("case", "ITP-02")]
     public void Silence_after_the_second_block_is_noticed_without_traffic()
     {
