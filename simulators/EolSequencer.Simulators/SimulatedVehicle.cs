@@ -82,11 +82,9 @@ public sealed class SimulatedVehicle : IDisposable
     /// <inheritdoc cref="CreateCurrentMeter"/>
     public IDevice CreateSoundMeter(string role, string? instrument) => new SoundMeter(role, instrument, _time, _van, _bench, _seed);
 
-    /// <summary>The handshake with the line at the station's exit (device kind line-signal); it needs no vehicle.</summary>
-    /// <param name="role">The role it is bound to.</param>
-    /// <param name="instrument">Its identity; null when it has none.</param>
-    /// <param name="time">The clock.</param>
-    public static IDevice CreateLineSignal(string role, string? instrument, TimeProvider time) => new LineSignal(role, instrument, time);
+    /// <summary>The handshake with the line at the station's exit (device kind line-signal).</summary>
+    /// <inheritdoc cref="CreateCurrentMeter"/>
+    public IDevice CreateLineSignal(string role, string? instrument) => new LineSignal(role, instrument, _time, _bench);
 
     /// <summary>Nothing happens any more on a clock that is not virtual.</summary>
     public void Dispose() => (_schedule as ClockSchedule)?.Dispose();

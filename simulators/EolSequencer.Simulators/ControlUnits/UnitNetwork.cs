@@ -11,10 +11,13 @@ internal sealed class UnitNetwork(IReadOnlyList<ControlUnit> units)
     /// <summary>Units that do not keep the vehicle number that the gateway passes on.</summary>
     public HashSet<string> Deaf { get; } = [];
 
-    /// <summary>How many are heard on the network.</summary>
-    public int CountAwake()
+    /// <summary>Units that answer but that the gateway does not hear.</summary>
+    public int Unheard { get; set; }
+
+    /// <summary>How many the gateway hears on the network.</summary>
+    public int CountHeard()
     {
-        var count = 0;
+        var count = -Unheard;
         foreach (var unit in units) count += unit.IsAwake ? 1 : 0;
         return count;
     }

@@ -26,6 +26,15 @@ internal sealed class UnitQuirks
     /// <summary>Confirms writes and keeps the old value.</summary>
     public bool WritesAreLost { get; set; }
 
+    /// <summary>Refuses every session but the default one.</summary>
+    public bool RefusesSession { get; set; }
+
+    /// <summary>Refuses to restart.</summary>
+    public bool RefusesReset { get; set; }
+
+    /// <summary>Refuses to let the tester take outputs over.</summary>
+    public bool RefusesOutputs { get; set; }
+
     /// <summary>Refuses to give outputs back.</summary>
     public bool KeepsOutputs { get; set; }
 

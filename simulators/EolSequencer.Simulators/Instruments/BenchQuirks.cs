@@ -10,5 +10,11 @@ internal sealed class BenchQuirks
     /// <summary>A added to every current.</summary>
     public double MeterOffset { get; set; }
 
+    /// <summary>The meter cannot be set to zero.</summary>
+    public bool MeterDoesNotZero { get; set; }
+
     public bool SoundMeterIsSilent { get; set; }
+
+    /// <summary>The line takes nothing over.</summary>
+    public bool LineIsDeaf { get; set; }
 }

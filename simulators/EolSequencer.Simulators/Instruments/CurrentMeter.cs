@@ -65,6 +65,7 @@ internal sealed class CurrentMeter : SimulatedInstrument
         if (request.Action.Name != "zero") return Refuse(request.Action.Name);
         await Task.Delay(ZeroTime, Time, cancel);
         if (_quirks.MeterIsSilent) return Reading.None(MissingCause.Silent, Time.GetTimestamp(), $"{Role}: no answer");
+        if (_quirks.MeterDoesNotZero) return Reading.None(MissingCause.Refused, Time.GetTimestamp(), $"{Role}: -200 \"Execution error\"");
         _zero = 0;
         return Reading.Confirmed(Time.GetTimestamp());
     }

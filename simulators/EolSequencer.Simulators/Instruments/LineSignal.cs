@@ -4,7 +4,7 @@ using EolSequencer.Model.Values;
 namespace EolSequencer.Simulators.Instruments;
 
 /// <summary>The line's control at the station's exit (device kind line-signal): takes over what it is told a moment later.</summary>
-internal sealed class LineSignal(string role, string? instrument, TimeProvider time) : SimulatedInstrument(role, instrument, time)
+internal sealed class LineSignal(string role, string? instrument, TimeProvider time, BenchQuirks quirks) : SimulatedInstrument(role, instrument, time)
 {
     private static readonly TimeSpan TakeOver = TimeSpan.FromMilliseconds(350);
     private long _told = long.MaxValue;
@@ -14,7 +14,7 @@ internal sealed class LineSignal(string role, string? instrument, TimeProvider t
     {
         if (request.Channel.Name != "accepted") return new(Refuse(request.Channel.Name));
         var stamp = Time.GetTimestamp();
-        var isAccepted = _told != long.MaxValue && Time.GetElapsedTime(_told, stamp) >= TakeOver;
+        var isAccepted = !quirks.LineIsDeaf && _told != long.MaxValue && Time.GetElapsedTime(_told, stamp) >= TakeOver;
         return new(Reading.Of(isAccepted ? TruthValue.Yes : TruthValue.No, stamp));
     }
 

@@ -6,6 +6,7 @@ internal sealed class Engine
     private static readonly TimeSpan StarterEngages = TimeSpan.FromMilliseconds(150);
     private static readonly TimeSpan RunUp = TimeSpan.FromMilliseconds(250);
     private static readonly TimeSpan SettlesAfter = TimeSpan.FromMilliseconds(500);
+    private static readonly TimeSpan HuntingHalf = TimeSpan.FromMilliseconds(700);
     private static readonly TimeSpan JitterStep = TimeSpan.FromMilliseconds(40);
     private TimeSpan _crankStart = TimeSpan.MaxValue;
     private TimeSpan _crankEnd = TimeSpan.MaxValue;
@@ -105,7 +106,8 @@ internal sealed class Engine
         if (RunningFor(now) is not { } running) return 0;
         if (running < RunUp) return 220 + ((1150 - 220) * (running / RunUp));
         var settled = IdleSpeed + ((1150 - IdleSpeed) * Left(running - RunUp));
-        return settled + ((4 + Hunting) * Jitter.At(now, Hunting > 0 ? TimeSpan.FromMilliseconds(700) : JitterStep, 2));
+        var swing = (running.Ticks / HuntingHalf.Ticks) % 2 == 0 ? Hunting : -Hunting;
+        return settled + swing + (4 * Jitter.At(now, JitterStep, 2));
     }
 
     /// <summary>Coolant in °C: a cold engine gains about two degrees a minute at idle.</summary>

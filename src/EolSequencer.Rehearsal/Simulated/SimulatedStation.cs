@@ -23,7 +23,7 @@ public sealed class SimulatedStation : IDisposable
             new BusAdapter(_vehicle),
             new InstrumentAdapter("simulated-meter", (role, instrument, _) => _vehicle.CreateCurrentMeter(role, instrument)),
             new InstrumentAdapter("simulated-sound-meter", (role, instrument, _) => _vehicle.CreateSoundMeter(role, instrument)),
-            new InstrumentAdapter("simulated-line-signal", SimulatedVehicle.CreateLineSignal));
+            new InstrumentAdapter("simulated-line-signal", (role, instrument, _) => _vehicle.CreateLineSignal(role, instrument)));
     }
 
     /// <summary>The adapters that a station file may name for it.</summary>

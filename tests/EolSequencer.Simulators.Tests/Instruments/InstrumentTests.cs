@@ -104,8 +104,8 @@ public sealed class InstrumentTests
     [Fact]
     public void The_line_takes_over_a_moment_after_it_was_told()
     {
-        var time = new VirtualTime(DateTimeOffset.UnixEpoch);
-        var line = SimulatedVehicle.CreateLineSignal("line", null, time);
+        var (time, vehicle) = Vans.New();
+        var line = vehicle.CreateLineSignal("line", null);
         Assert.Equal(TruthValue.No, Reading(time, line, "accepted").Value);
         Act(time, line, "tell");
         Assert.Equal(TruthValue.No, Reading(time, line, "accepted").Value);

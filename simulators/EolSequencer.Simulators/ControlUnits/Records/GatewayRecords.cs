@@ -17,7 +17,7 @@ internal static class GatewayRecords
         Vin with { Write = WriteVin, WriteLevel = CodingLevel },
         Text(0x2108, 8, unit => unit.Memory.Coding) with { Write = WriteCoding, WriteLevel = CodingLevel },
         Word(0x2104, 0.01, (unit, now) => unit.Van.Lamps.SupplyCurrent(now) + unit.Van.PowerNet.LampFeedError),
-        Byte(0x2106, 1, 0, (unit, _) => unit.Network.CountAwake()),
+        Byte(0x2106, 1, 0, (unit, _) => unit.Network.CountHeard()),
         YesNo(0x210A, (unit, _) => unit.Van.Body.IsImmobiliserPaired),
         Byte(0x210B, 1, 0, (unit, _) => unit.Van.Body.KeyCount),
         YesNo(0x210C, (unit, _) => unit.Van.Body.IsInTransportMode),

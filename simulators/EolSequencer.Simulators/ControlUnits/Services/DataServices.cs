@@ -49,6 +49,7 @@ internal static class DataServices
             case ControlParameter.ShortTermAdjustment:
                 if (request.State.Length != 1) return NegativeCode.IncorrectMessageLengthOrInvalidFormat;
                 if (request.State.Span[0] > record.HighestState) return NegativeCode.RequestOutOfRange;
+                if (unit.Quirks.RefusesOutputs) return NegativeCode.ConditionsNotCorrect;
                 take(unit.Van, request.State.Span[0]);
                 break;
             case ControlParameter.ReturnControl or ControlParameter.ResetToDefault:

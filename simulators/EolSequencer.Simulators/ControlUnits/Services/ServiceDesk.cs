@@ -21,7 +21,7 @@ internal static class ServiceDesk
         return (ServiceId)service switch
         {
             ServiceId.DiagnosticSessionControl => UnitServices.ChangeSession(unit, request.Span),
-            ServiceId.EcuReset => UnitServices.Reset(request.Span),
+            ServiceId.EcuReset => UnitServices.Reset(unit, request.Span),
             ServiceId.TesterPresent => UnitServices.ShowPresence(request.Span),
             ServiceId.CommunicationControl => UnitServices.ControlCommunication(unit, request.Span),
             ServiceId.SecurityAccess => UnitServices.Unlock(unit, request),

@@ -11,16 +11,16 @@ internal static class UnitServices
     {
         if (!DiagnosticSessionControl.TryReadRequest(message, out var request)) return NegativeCode.IncorrectMessageLengthOrInvalidFormat;
         if (request.Session is not (DiagnosticSession.Default or DiagnosticSession.Extended)) return NegativeCode.SubFunctionNotSupported;
+        if (unit.Quirks.RefusesSession && request.Session != DiagnosticSession.Default) return NegativeCode.ConditionsNotCorrect;
         unit.EnterSession(request.Session);
         return DiagnosticSessionControl.MakeResponse(request.Session, SessionTiming.Standard);
     }
 
-    public static Reply Reset(ReadOnlySpan<byte> message)
+    public static Reply Reset(ControlUnit unit, ReadOnlySpan<byte> message)
     {
         if (!EcuReset.TryReadRequest(message, out var request)) return NegativeCode.IncorrectMessageLengthOrInvalidFormat;
-        return request.Kind is ResetKind.Hard or ResetKind.KeyOffOn or ResetKind.Soft
-            ? Reply.BeforeRestart(EcuReset.MakeResponse(request.Kind))
-            : NegativeCode.SubFunctionNotSupported;
+        if (request.Kind is not (ResetKind.Hard or ResetKind.KeyOffOn or ResetKind.Soft)) return NegativeCode.SubFunctionNotSupported;
+        return unit.Quirks.RefusesReset ? NegativeCode.ConditionsNotCorrect : Reply.BeforeRestart(EcuReset.MakeResponse(request.Kind));
     }
 
     public static Reply ShowPresence(ReadOnlySpan<byte> message)

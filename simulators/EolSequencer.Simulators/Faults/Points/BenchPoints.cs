@@ -14,6 +14,10 @@ internal static class BenchPoints
             (target, amps) => target.Bench.MeterOffset = amps),
         One("meter_overload", FaultKind.Short, StepClass.Function, "the meter reports overload",
             target => target.Bench.MeterIsOverloaded = true),
+        One("meter_zero_refused", FaultKind.SilentUnit, StepClass.Function, "the meter cannot be set to zero",
+            target => target.Bench.MeterDoesNotZero = true),
+        One("line_deaf", FaultKind.SilentUnit, StepClass.Function, "the line takes nothing over",
+            target => target.Bench.LineIsDeaf = true),
         One("sound_meter_silent", FaultKind.SilentUnit, StepClass.Safety, "the sound meter starts and never gives a result",
             target => target.Bench.SoundMeterIsSilent = true),
     ];

@@ -27,6 +27,8 @@ internal static class DoorPoints
             (target, side, seconds) => target.Van.Windows.Travel[side] = seconds),
         For("window_stuck", FaultKind.Stuck, StepClass.Function, "the motor turns, the window stays", Sides,
             (target, side) => target.Van.Windows.AreStuck[side] = true),
+        For("window_motor_stuck", FaultKind.Short, StepClass.Function, "the motor is reported on for ever once it ran", Sides,
+            (target, side) => target.Van.Windows.MotorsStuckOn[side] = true),
         For("window_not_learned", FaultKind.WrongCoding, StepClass.Function, "the drive does not know its end stops", Sides,
             (target, side) => target.Van.Windows.AreLearned[side] = false),
         For("mirror_stuck", FaultKind.Stuck, StepClass.Function, "the mirror drive does not move", Mirrors.Names,
