@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Waiting;
 using EolSequencer.Wire.IsoTp;
@@ -26,6 +27,7 @@ internal sealed class GroupClient : IDisposable
 
     /// <summary>Sends a request and waits for the first positive answer; without one, the first refusal counts.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<ExchangeEnd> RequestAsync(ReadOnlyMemory<byte> request, CancellationToken cancel)
     {
         using var turn = await _turns.EnterAsync(cancel);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Waiting;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Ports;
@@ -11,6 +12,7 @@ internal sealed class BroadcastReader(ICanPort port, TimeProvider time) : IChann
     /// <summary>Cycles without an arrival after which the newest value is too old.</summary>
     public const int StaleAfterCycles = 3;
 
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         var first = new Signal<Reading>();

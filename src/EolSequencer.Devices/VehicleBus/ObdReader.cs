@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
@@ -12,6 +13,7 @@ namespace EolSequencer.Devices.VehicleBus;
 /// </summary>
 internal sealed class ObdReader(UnitDirectory units) : IChannelReader
 {
+    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         var parameter = (byte)((ChannelSource.Obd)request.Channel.Source!).Parameter;

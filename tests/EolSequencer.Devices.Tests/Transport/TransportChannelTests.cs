@@ -102,12 +102,13 @@ public class TransportChannelTests
     [Fact]
     public void The_time_for_the_next_frame_counts_from_the_confirmation_of_the_flow_control()
     {
-        // The second flow control is out 900 ms after the last frame, the next frame comes 300 ms later.
-        _bus.When("710#0322F190", 2, "718#101662F190313131").When("710#300200", 10, "718#2131313131313131", "718#2231313131313131");
+        // Frames at 12.5 ms and at 500 ms; the second flow control is out at 1400 ms, the last frame comes 300 ms later.
+        _bus.When("710#0322F190", 2, "718#101662F190313131").When("710#300200", 10, "718#2131313131313131");
+        _bus.Give("718#2231313131313131", 500);
         _bus.When("710#300200", 300, "718#2331310000000000");
         _time.At(TimeSpan.FromMilliseconds(5), () => _bus.Queueing = TimeSpan.FromMilliseconds(900));
         Assert.Equal(22, Ask("22F190", new TransportOptions { BlockSize = 2 }).Response.Length);
-        Assert.Equal(1212.5, _time.Now.TotalMilliseconds, 3);
+        Assert.Equal(1700, _time.Now.TotalMilliseconds, 3);
     }
 
     [Fact, Trait("case", "ITP-02")]

@@ -125,14 +125,16 @@ public class SessionTests
     }
 
     [Fact]
-    public void On_a_dead_bus_they_do_not_pile_up()
+    public void On_a_dead_bus_the_next_one_waits_until_the_one_before_was_taken_back()
     {
-        Enter("gateway", "710", "718", "003201F4");
-        _bench.Bus.AcknowledgedFrames = 0;
-        _bench.Pass(20_000);
-        _bench.Bus.AcknowledgedFrames = int.MaxValue;
-        _bench.Pass(2100);
-        Assert.Single(PresentAt());
+        var bench = new BusBench(timing: new DiagnosticTiming { KeepAlive = TimeSpan.FromMilliseconds(400) });
+        bench.Bus.When("710#021003", 2, "718#065003003201F4");
+        bench.Act(Describe.Act("gateway", ServiceAct.ExtendedSession));
+        bench.Bus.AcknowledgedFrames = 0;
+        bench.Pass(20_000);
+        bench.Bus.AcknowledgedFrames = int.MaxValue;
+        bench.Pass(1500);
+        Assert.InRange(bench.Bus.SentTo("7DF").Count(), 1, 3);
     }
 
     [Fact]
