@@ -82,7 +82,7 @@ internal static class QuantityParser
         var rest = part.From(close + 1).Trim();
         if (rest.IsEmpty) return new OperandSyntax.Code(part.From(1, close - 1).Trim());
 
-        if (UnitTable.Find(rest.Text) is UnitLookup.Found)
+        if (UnitTable.Exact(rest.Text) is not null)
         {
             report.Add(UnitCodes.Superfluous, rest.Place, $"{Shown.Quoted(rest.Text)} stands behind a C# value, which brings its own unit", "leave it out");
         }

@@ -62,9 +62,9 @@ internal static class WindowParser
         end = null;
         if (part.IsEmpty) return true;
 
-        if (isHigh && UnitTable.Find(part.Text) is UnitLookup.Found found)
+        if (isHigh && UnitTable.Exact(part.Text) is { } alone)
         {
-            end = new WindowEnd(null, found.Unit, part);
+            end = new WindowEnd(null, alone, part);
             return true;
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using EolSequencer.Language.Expressions.Support;
 using EolSequencer.Model.Expressions;
@@ -8,8 +9,25 @@ namespace EolSequencer.Language.Expressions;
 /// <summary>Brings compiled expressions into the process. They go when the last of their functions goes.</summary>
 internal static class UnitLoader
 {
+    // A unit that somebody still uses serves a second load as well: its functions have been turned into machine code.
+    private static readonly ConcurrentDictionary<string, WeakReference<ExpressionUnit>> InUse = new(StringComparer.Ordinal);
+
     /// <summary>The functions of a unit, by number.</summary>
     public static IReadOnlyList<Func<ExpressionScope, Value>> Load(CompiledUnit unit)
+    {
+        if (InUse.TryGetValue(unit.Hash, out var known) && known.TryGetTarget(out var loaded)) return loaded.All();
+
+        var fresh = LoadAnew(unit);
+        foreach (var (hash, used) in InUse)
+        {
+            if (!used.TryGetTarget(out _)) InUse.TryRemove(hash, out _);
+        }
+
+        InUse[unit.Hash] = new WeakReference<ExpressionUnit>(fresh);
+        return fresh.All();
+    }
+
+    private static ExpressionUnit LoadAnew(CompiledUnit unit)
     {
         var context = new UnitContext();
         using var code = new MemoryStream(unit.Code, writable: false);
@@ -22,6 +40,6 @@ internal static class UnitLoader
 
         // Unloading waits for everything that still refers to the code; asking now means that nobody has to remember it.
         context.Unload();
-        return functions.All();
+        return functions;
     }
 }

@@ -26,7 +26,8 @@ public static class UnitTable
     public static Unit Required(string symbol) =>
         Exact(symbol) ?? throw new ArgumentException($"the unit table has no '{symbol}'", nameof(symbol));
 
-    internal static Unit? Exact(string spelling) => BySpelling.GetValueOrDefault(spelling);
+    /// <summary>The unit of a spelling, or null; unlike <see cref="Find"/> nobody thinks about what else may have been meant.</summary>
+    public static Unit? Exact(string spelling) => BySpelling.GetValueOrDefault(spelling);
 
     /// <summary>The units of one dimension, in the order of the table.</summary>
     public static ImmutableArray<Unit> Of(Dimension dimension) => [.. All.Where(unit => unit.Dimension == dimension)];

@@ -154,6 +154,14 @@ public sealed class CacheTests : IDisposable
     }
 
     [Fact]
+    public void Code_in_use_serves_a_second_load()
+    {
+        var first = Load.Of(Cache);
+        var second = Load.Of(Cache);
+        Assert.Same(Load.Code(first.Expressions[0]).Target, Load.Code(second.Expressions[0]).Target);
+    }
+
+    [Fact]
     [Trait("case", "EXP-01")]
     public void Running_500_vehicles_loads_no_further_code()
     {

@@ -20,7 +20,8 @@ internal sealed record FragmentFile(MapReader Keys, ImmutableArray<BoundParamete
     {
         if (MapReader.Open(root, Shape, report) is not { } keys) return null;
         if (keys.Find("fragment") is { } id) Ids.OfFile(id, "a fragment", report);
-        var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), report);
+        var devices = keys.FreeMap("devices")?.Entries.Select(entry => entry.Key.Text) ?? [];
+        var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), devices, report);
         return new FragmentFile(keys, parameters, WordsBinder.Bind(keys.FreeMap("words"), report), keys.Texts("title")?.ToLocalText());
     }
 

@@ -12,12 +12,14 @@ internal static class ParameterBinder
 {
     private static readonly MapShape Shape = new("a parameter", [], [.. Shapes.Keys, "default", "window"]);
 
-    public static ImmutableArray<BoundParameter> Bind(YamlMap? map, Report report)
+    /// <param name="roles">Names of devices, which no parameter may have.</param>
+    public static ImmutableArray<BoundParameter> Bind(YamlMap? map, IEnumerable<string> roles, Report report)
     {
         var parameters = ImmutableArray.CreateBuilder<BoundParameter>();
         foreach (var (key, value) in map?.Entries ?? [])
         {
             var name = Ids.FirstName(key, "a parameter", report);
+            if (roles.Contains(key.Text)) report.Add(NameCodes.Twice, key.Place, $"'{key.Text}' is already the name of a device");
             if (MapReader.Open(value, Shape, report) is not { } keys || Shapes.Read(keys) is not { } shape || name is null) continue;
             var window = keys.Find("window") is { } node ? ParameterWindow.Read(node, shape, report) : null;
             var given = keys.Find("default") is { } written ? WrittenValue.Read(written, "'default'", shape, report) : null;

@@ -18,7 +18,7 @@ internal static class SequenceBinder
     public static CheckedSequence? Bind(SequenceHead head, BindingContext context)
     {
         var keys = head.Keys;
-        var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), context.Report);
+        var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), context.Roles.Keys, context.Report);
         var names = ArgumentNames.None(context.Vehicle.Type);
         foreach (var parameter in parameters) names = names.With(parameter.Name.Text, parameter.Shape);
 
