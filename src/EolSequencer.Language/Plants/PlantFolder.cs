@@ -1,5 +1,4 @@
 using EolSequencer.Language.Diagnostics;
-using EolSequencer.Language.Source;
 using EolSequencer.Model.Source;
 
 namespace EolSequencer.Language.Plants;

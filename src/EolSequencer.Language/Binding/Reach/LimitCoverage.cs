@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Sequences;

@@ -7,6 +7,4 @@ namespace EolSequencer.Language.Binding.Reach;
 /// <param name="Id">Full id, such as <c>wheel_nuts[fl].torque</c>.</param>
 /// <param name="Arguments">Loop names and parameters in force inside.</param>
 /// <param name="Reached">The vehicles it applies to.</param>
-/// <param name="Gates">The nodes around it, and it itself, that a reading may leave out at their turn (<c>only-if</c>), outermost first.</param>
-internal sealed record NodeInstance(
-    Node Node, string Id, Arguments Arguments, Reached Reached, Section Section, System.Collections.Immutable.ImmutableArray<string> Gates);
+internal sealed record NodeInstance(Node Node, string Id, Arguments Arguments, Reached Reached);

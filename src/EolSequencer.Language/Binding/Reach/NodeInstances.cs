@@ -21,15 +21,11 @@ internal sealed class NodeInstances
     {
         var walk = new NodeInstances(vehicles);
         var arguments = sequence.Parameters.Aggregate(Arguments.None, (sum, parameter) => sum.With(parameter.Name, parameter.Default));
-        var top = new Around("", arguments, vehicles.All, Section.Prepare, []);
-        walk.Add(sequence.Prepare, top);
-        walk.Add(sequence.Steps, top with { Section = Section.Steps });
-        walk.Add(sequence.Always, top with { Section = Section.Always });
-        walk.Add(sequence.AfterVerdict, top with { Section = Section.AfterVerdict });
+        walk.Add([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict], new Around("", arguments, vehicles.All));
         return walk._found.Count > Most ? null : walk._found.ToImmutable();
     }
 
-    private sealed record Around(string Id, Arguments Arguments, Reached Reached, Section Section, ImmutableArray<string> Gates)
+    private sealed record Around(string Id, Arguments Arguments, Reached Reached)
     {
         public string Inner(string own) => Id.Length == 0 ? own : $"{Id}.{own}";
     }
@@ -40,11 +36,7 @@ internal sealed class NodeInstances
         {
             if (_found.Count > Most) return;
             var id = around.Inner(node.Id);
-            var inside = around with
-            {
-                Reached = around.Reached.And(_vehicles.Where(node.When, around.Arguments)),
-                Gates = node.OnlyIf is null ? around.Gates : around.Gates.Add(id),
-            };
+            var inside = around with { Reached = around.Reached.And(_vehicles.Where(node.When, around.Arguments)) };
             if (node is Step) Add(node, inside with { Id = id });
             if (node is Group group) AddGroup(group, inside with { Id = id });
             if (node is Together together) AddTogether(together, inside);
@@ -52,7 +44,7 @@ internal sealed class NodeInstances
     }
 
     private void Add(Node node, Around at) =>
-        _found.Add(new NodeInstance(node, at.Id, at.Arguments, at.Reached, at.Section, at.Gates));
+        _found.Add(new NodeInstance(node, at.Id, at.Arguments, at.Reached));
 
     private void AddTogether(Together together, Around inside)
     {

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using EolSequencer.Language.Expressions;
-using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expectations;
 using EolSequencer.Language.Syntax;
-using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Values;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Binding.Vehicles;
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expectations;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;

@@ -6,7 +6,6 @@ using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
 using EolSequencer.Model.Texts;
-using EolSequencer.Model.Values;
 
 namespace EolSequencer.Language.Binding.Sequences;
 

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Syntax;
-using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using EolSequencer.Language.Binding.Values;
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Sequences;

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using EolSequencer.Language.Binding.Values;
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Values;

@@ -3,7 +3,6 @@ using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
-using EolSequencer.Model.Devices;
 using EolSequencer.Model.Sequences;
 
 namespace EolSequencer.Language.Binding.Sequences;

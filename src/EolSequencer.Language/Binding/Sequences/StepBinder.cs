@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;

@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expectations;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
-using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Values;

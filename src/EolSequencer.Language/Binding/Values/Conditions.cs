@@ -1,4 +1,3 @@
-using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Model.Expressions;

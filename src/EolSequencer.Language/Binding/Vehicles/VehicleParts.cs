@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Model.Devices;
-using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Source;
 using EolSequencer.Model.Vehicles;
 
