@@ -25,6 +25,7 @@ internal sealed class Attempt : IDisposable
         (Run, Planned, Number, Scope, Halt) = (run, planned, number, scope, halt);
         Start = run.Now;
         Within = planned.Step.Within is { } within ? Operands.Duration(within, scope) : null;
+        if (Within is not null) scope.TimeIsOver = () => IsOver;
         _limit = Within is { } limit ? new CancellationTokenSource(limit, run.Time) : new CancellationTokenSource();
         _halted = halt.Token.Register(static source => ((CancellationTokenSource)source!).Cancel(), _limit);
     }
@@ -41,6 +42,9 @@ internal sealed class Attempt : IDisposable
 
     /// <summary>The time limit; null: none.</summary>
     public TimeSpan? Within { get; }
+
+    /// <summary>True once the time limit has passed.</summary>
+    public bool IsOver => Within is { } within && Run.Between(Start, Run.Now) > within;
 
     /// <summary>Cancelled at the time limit and when the part around it is halted.</summary>
     public CancellationToken Ends => _limit.Token;

@@ -16,6 +16,7 @@ internal static class ComputeAction
         }
 
         var value = attempt.Scope.Evaluate(compute.Expression, values);
+        if (attempt.IsOver) throw new ExpressionFault($"the value came after the limit of {Attempt.Text(attempt.Within!.Value)}");
         if (value is NumberValue { Unit: null } bare && compute.Unit is not null) value = bare with { Unit = compute.Unit };
         return attempt.Found(value, attempt.Run.Now);
     }

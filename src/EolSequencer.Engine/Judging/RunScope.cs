@@ -15,6 +15,11 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
     /// <summary>Set once the steps are over.</summary>
     public Verdict? Decided { get; init; }
 
+    /// <summary>Says whether the step has used up its time; null for what has no time limit.</summary>
+    public Func<bool>? TimeIsOver { get; set; }
+
+    protected override bool IsOverdue => TimeIsOver?.Invoke() ?? false;
+
     /// <summary>Evaluates an expression with the readings of its channels, in slot order.</summary>
     /// <param name="edges">How often each has changed while the step waits; null for a step that does not wait.</param>
     public Value Evaluate(Expression expression, Value?[] channels, int[]? edges = null)

@@ -1,13 +1,17 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using EolSequencer.Language.Diagnostics;
 
 namespace EolSequencer.Language.Expectations;
 
 /// <summary>Reads the regular expression of <c>matches /…/</c>.</summary>
-internal static class PatternParser
+/// <remarks>Patterns are matched without backtracking, in time that grows with the text alone; those that cannot be are refused.</remarks>
+internal static partial class PatternParser
 {
-    /// <summary>Longer than any honest match of a label or part number takes, and short enough for a line.</summary>
-    private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(100);
+    private const RegexOptions Options = RegexOptions.CultureInvariant | RegexOptions.NonBacktracking;
+
+    /// <summary>The most repetitions that the counts of a pattern multiply to.</summary>
+    private const long MostRepetitions = 1000;
 
     /// <summary>The expression; null: already reported.</summary>
     /// <param name="part">The whole expectation.</param>
@@ -21,11 +25,17 @@ internal static class PatternParser
         }
 
         var pattern = slashes.From(1, slashes.Length - 2);
+        if (Repetitions(pattern.Text) > MostRepetitions)
+        {
+            report.Add(ExpectationCodes.BadPattern, pattern.Place, $"the counts in the regular expression multiply to more than {MostRepetitions}");
+            return null;
+        }
+
         try
         {
             // The author's pattern is read alone first, so that an offset in a fault is one in the pattern.
-            _ = new Regex(pattern.Text, RegexOptions.CultureInvariant, Longest);
-            return new ExpectationSyntax.Matches(part, pattern.Text, new Regex($@"\A(?:{pattern.Text})\z", RegexOptions.CultureInvariant, Longest));
+            _ = new Regex(pattern.Text, Options);
+            return new ExpectationSyntax.Matches(part, pattern.Text, new Regex($@"\A(?:{pattern.Text})\z", Options));
         }
         catch (RegexParseException fault)
         {
@@ -33,9 +43,32 @@ internal static class PatternParser
             report.Add(ExpectationCodes.BadPattern, pattern.From(at, 1).Place, $"the regular expression cannot be read here ({Words(fault.Error)})");
             return null;
         }
+        catch (NotSupportedException)
+        {
+            report.Add(ExpectationCodes.BadPattern, pattern.Place, "the regular expression looks ahead, looks back or refers back, which can take for ever", "write what the text consists of");
+            return null;
+        }
+    }
+
+    /// <summary>The product of all written counts: what the longest of them inside each other can come to.</summary>
+    private static long Repetitions(string pattern)
+    {
+        var product = 1L;
+        foreach (Match count in Count().Matches(pattern))
+        {
+            var most = long.TryParse(count.Groups["most"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : long.MaxValue;
+            if (most > MostRepetitions) return most;
+            product *= Math.Max(most, 1);
+            if (product > MostRepetitions) return product;
+        }
+
+        return product;
     }
 
     /// <summary>The kind of fault in lower-case words: <c>unterminated bracket</c>.</summary>
     private static string Words(RegexParseError error) =>
         string.Concat(error.ToString().Select((letter, at) => at > 0 && char.IsUpper(letter) ? $" {char.ToLowerInvariant(letter)}" : $"{char.ToLowerInvariant(letter)}"));
+
+    [GeneratedRegex(@"\{(?:[0-9]+,)?(?<most>[0-9]+),?\}")]
+    private static partial Regex Count();
 }

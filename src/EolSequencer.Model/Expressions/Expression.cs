@@ -52,6 +52,7 @@ public sealed class Expression(string text, SourcePlace place)
     public Value Evaluate(ExpressionScope scope)
     {
         var evaluate = Ready.Evaluate;
+        scope.BeginWork();
         try
         {
             return evaluate(scope);

@@ -13,7 +13,17 @@ namespace EolSequencer.Model.Expressions;
 /// </remarks>
 public abstract class ExpressionScope
 {
+    /// <summary>
+    /// The most work of one evaluation. An expression has no loop, so its own length bounds it; what it may ask for once is
+    /// as long as the data, and that is counted. At some nanoseconds a unit this is a fraction of a second.
+    /// </summary>
+    public const long MostWork = 20_000_000;
+
+    private const long WorkBetweenLooks = 100_000;
+
     private Value?[] _channels = [];
+    private long _work;
+    private long _nextLook;
 
     /// <summary>The sampled value of <see cref="Expression.Channels"/>[slot].</summary>
     public Value Channel(int slot)
@@ -39,6 +49,25 @@ public abstract class ExpressionScope
 
     /// <summary>The roll-up verdict; only steps of <c>after-verdict</c> may ask.</summary>
     public abstract Verdict RunVerdict { get; }
+
+    /// <summary>
+    /// Counts work that grows with the data: about one unit for each reading or letter looked at. The same count ends the
+    /// same evaluation everywhere, so a rehearsal shows it too.
+    /// </summary>
+    /// <exception cref="ExpressionFault">The work of one evaluation is used up, or the step's time limit is over.</exception>
+    public void Spend(long work)
+    {
+        _work += work;
+        if (_work > MostWork) throw new ExpressionFault("the expression takes more work than one evaluation may: it looks at too much, or too often");
+        if (_work < _nextLook) return;
+        _nextLook = _work + WorkBetweenLooks;
+        if (IsOverdue) throw new ExpressionFault("the time limit of the step came before the end of the expression");
+    }
+
+    /// <summary>True when the step that asks has used up its time.</summary>
+    protected virtual bool IsOverdue => false;
+
+    internal void BeginWork() => _work = _nextLook = 0;
 
     /// <summary>Sets the values of the channels, in slot order.</summary>
     protected void Sample(Value?[] channels) => _channels = channels;

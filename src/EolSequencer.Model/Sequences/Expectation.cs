@@ -25,7 +25,7 @@ public abstract record Expectation
     /// <summary><c>empty</c>: a list or text with nothing in it.</summary>
     public sealed record Empty : Expectation;
 
-    /// <summary><c>matches /…/</c>: the whole text matches; compiled with a time limit and culture invariant.</summary>
+    /// <summary><c>matches /…/</c>: the whole text matches; matched without backtracking, culture invariant.</summary>
     public sealed record Matches(string Pattern, Regex Regex) : Expectation;
 
     /// <summary><c>yes</c> or <c>no</c>.</summary>

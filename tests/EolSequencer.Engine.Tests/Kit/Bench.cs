@@ -29,9 +29,14 @@ internal sealed class Bench
         Bus = new FakeDevice("bus", Time);
         Meter = new FakeDevice("meter", Time);
         Operator = new FakeOperator(Time);
+        Clock = Time;
     }
 
     public VirtualTime Time { get; }
+
+    /// <summary>What the engine reads the time from: virtual time, unless a test puts something in between.</summary>
+    public TimeProvider Clock { get; set; }
+
     public FakeDevice Bus { get; }
     public FakeDevice Meter { get; }
     public FakeOperator Operator { get; }
@@ -54,7 +59,7 @@ internal sealed class Bench
                 Devices = new Dictionary<string, IDevice> { ["bus"] = Bus, ["meter"] = Meter },
                 Operator = Operator,
                 Journal = Journal,
-                Time = Time,
+                Time = Clock,
                 Begin = (n, at) => new RunBegun
                 {
                     N = n, At = at, Run = "bench-1", Plant = "fennholt", Station = "bench", StationKind = "startup", Sequence = sequence.Id,

@@ -109,13 +109,18 @@ public class ExpectationFormTests
         Assert.Equal(matches, Assert.IsType<Expectation.Matches>(Well("matches /[A-Z]{3}|X/", Text)).Regex.IsMatch(text));
 
     [Fact]
-    public void A_pattern_keeps_its_slashes_and_has_a_time_limit()
+    public void A_pattern_keeps_its_slashes()
     {
         var matches = Assert.IsType<Expectation.Matches>(Well("matches /a/b/", Text));
         Assert.Equal("a/b", matches.Pattern);
         Assert.Matches(matches.Regex, "a/b");
-        Assert.Throws<System.Text.RegularExpressions.RegexMatchTimeoutException>(() =>
-            Assert.IsType<Expectation.Matches>(Well("matches /(a+)+b/", Text)).Regex.IsMatch(new string('a', 40)));
+    }
+
+    [Fact]
+    public void A_pattern_that_would_try_for_ever_is_matched_at_once()
+    {
+        var matches = Assert.IsType<Expectation.Matches>(Well("matches /(a+)+b/", Text));
+        Assert.DoesNotMatch(matches.Regex, new string('a', 100_000));
     }
 
     [Theory]

@@ -17,7 +17,7 @@ public readonly ref struct InvariantText
     public InvariantText(int literalLength, int formattedCount) => _text = new StringBuilder(literalLength + 8 * formattedCount);
 
     /// <summary>The text put together.</summary>
-    public static string Of(InvariantText parts) => parts._text.ToString();
+    public static string Of(InvariantText parts) => ScopeValues.Bounded(parts._text.ToString());
 
     public void AppendLiteral(string part) => _text.Append(part);
 

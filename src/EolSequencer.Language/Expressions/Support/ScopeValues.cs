@@ -17,6 +17,12 @@ namespace EolSequencer.Language.Expressions.Support;
 /// </remarks>
 public abstract class ScopeValues : Functions
 {
+    /// <summary>
+    /// The longest text an expression takes or makes; whatever is done to it is then a matter of microseconds. The longest
+    /// data record of one ISO 15765-2 message, 4,095 bytes, read as a text fits.
+    /// </summary>
+    public const int MostLetters = 4096;
+
     private const decimal TicksPerSecond = TimeSpan.TicksPerSecond;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -24,7 +30,7 @@ public abstract class ScopeValues : Functions
         value is TruthValue truth ? truth.IsTrue : throw WrongKind(value, "yes or no");
 
     public static string Text(Value value) =>
-        value is TextValue text ? text.Text : throw WrongKind(value, "a text");
+        value is TextValue text ? Bounded(text.Text) : throw WrongKind(value, "a text");
 
     public static TextList List(Value value) =>
         value is ListValue list ? new TextList(list.Items) : throw WrongKind(value, "a list");
@@ -80,6 +86,11 @@ public abstract class ScopeValues : Functions
 
     /// <summary>A step that is named without <c>.or(…)</c> has no value.</summary>
     public static ExpressionFault Missing(string path) => new($"{path} has no value");
+
+    /// <summary>A text that is not too long.</summary>
+    public static string Bounded(string text) => text.Length <= MostLetters
+        ? text
+        : throw new ExpressionFault(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"a text of {text.Length} letters is more than the {MostLetters} an expression takes"));
 
     /// <summary>The value of a condition.</summary>
     public static Value Condition(bool truth) => TruthValue.Of(truth);
