@@ -137,6 +137,12 @@ public class ExpectationFaultTests
         #          ^^^^^^ expect error WIN011
         i: matches /[A-Z+/
         #               ^ expect error WIN011
+        i2: matches /(?=[A-Z])FV7/
+        #            ^^^^^^^^^^^^ expect error WIN011
+        i3: matches /(.)\1/
+        #            ^^^^^ expect error WIN011
+        i4: matches /((A{200}){200}){200}/
+        #            ^^^^^^^^^^^^^^^^^^^^ expect error WIN011
         j: empty list
         #        ^^^^ expect error WIN008
         k: [a, b]
