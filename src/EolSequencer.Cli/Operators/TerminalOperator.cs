@@ -50,6 +50,7 @@ internal sealed class TerminalOperator(IAnsiConsole console, StationLoop loop, T
 
     private void Print(Prompt prompt)
     {
+        if (prompt.Refused is { } refused) console.MarkupLineInterpolated($"[yellow]not taken[/]: {refused}");
         var place = prompt.OperatorPlace is { } where ? $"{where.Replace('_', ' ')}: " : "";
         console.MarkupLineInterpolated($"[bold][[{prompt.Number}]] {place}{prompt.TextFor(language)}[/]");
         var limit = prompt.Within is { } within ? $" within {within.TotalSeconds:0.#} s" : "";

@@ -45,7 +45,7 @@ internal sealed class ConditionAction
     public static Task<AttemptEnd> RunAsync(Attempt attempt, StepAction.Ask ask, string? screen) =>
         new ConditionAction(attempt, ask.Until!, ask.Edge).WaitAsync(cancel => PromptAction.AskAsync(attempt, PromptKind.Act, ask.Text, screen, cancel));
 
-    private async Task<AttemptEnd> WaitAsync(Func<CancellationToken, Task<Answer>>? ask)
+    private async Task<AttemptEnd> WaitAsync(Func<CancellationToken, Task<Answer?>>? ask)
     {
         using var withdrawn = new CancellationTokenSource();
         using var cut = _attempt.Ends.Register(() => _end.TrySetResult(_attempt.Cut(AtLimit)));
@@ -124,7 +124,7 @@ internal sealed class ConditionAction
         return missing with { Ending = Ending.ConditionUnknownAtLimit, Stamp = end.Stamp };
     }
 
-    private async Task RelayAsync(Task<Answer> asked)
+    private async Task RelayAsync(Task<Answer?> asked)
     {
         try
         {

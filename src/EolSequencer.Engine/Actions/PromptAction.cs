@@ -1,3 +1,4 @@
+using EolSequencer.Engine.Running;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
@@ -11,9 +12,6 @@ namespace EolSequencer.Engine.Actions;
 /// <summary>The actions that a person ends: <c>ask</c> without <c>until</c>, <c>judge</c>, <c>enter</c>, <c>scan</c>, <c>choose</c>.</summary>
 internal static class PromptAction
 {
-    /// <summary>An answer that does not fit is refused and the prompt put up again, this often at most.</summary>
-    private const int MostRefusals = 20;
-
     public static async Task<AttemptEnd> RunAsync(Attempt attempt, string? screen)
     {
         var kind = attempt.Step.Action.Prompt!.Value;
@@ -28,16 +26,9 @@ internal static class PromptAction
         };
         try
         {
-            for (var refusals = 0; refusals < MostRefusals; refusals++)
-            {
-                var number = 0;
-                var answer = await AskAsync(attempt, kind, text, screen, attempt.Ends, prompt => number = prompt.Number);
-                if (Misfit(attempt, answer) is not { } reason) return Ended(attempt, answer);
-                var given = ((Answer.Text)answer).Value;
-                attempt.Run.Log.Append((n, at) => new AnswerRefused { N = n, At = at, Step = attempt.Planned.Id, Prompt = number, Answer = given, Reason = reason });
-            }
-
-            return new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = $"{MostRefusals} answers did not fit" };
+            return await AskAsync(attempt, kind, text, screen, attempt.Ends) is { } answer
+                ? Ended(attempt, answer)
+                : new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = PromptDesk.NoneFitted };
         }
         catch (OperationCanceledException) when (attempt.Ends.IsCancellationRequested)
         {
@@ -46,12 +37,13 @@ internal static class PromptAction
     }
 
     /// <summary>Puts up the prompt of a step.</summary>
-    public static Task<Answer> AskAsync(
-        Attempt attempt, PromptKind kind, LocalText text, string? screen, CancellationToken cancel, Action<Prompt>? shown = null) =>
-        attempt.Run.Prompts.AskAsync(attempt.Planned, attempt.Number, kind, text, prompt =>
-        {
-            shown?.Invoke(prompt);
-            return prompt with
+    public static Task<Answer?> AskAsync(Attempt attempt, PromptKind kind, LocalText text, string? screen, CancellationToken cancel) =>
+        attempt.Run.Prompts.AskAsync(
+            attempt.Planned,
+            attempt.Number,
+            kind,
+            text,
+            prompt => prompt with
             {
                 Screen = screen,
                 Within = attempt.Within,
@@ -60,8 +52,9 @@ internal static class PromptAction
                 Class = attempt.Step.Class,
                 Shape = attempt.Step.Action is StepAction.Enter enter ? enter.Shape : null,
                 Choices = attempt.Step.Action is StepAction.Choose choose ? choose.Among : [],
-            };
-        }, cancel);
+            },
+            cancel,
+            answer => Misfit(attempt, answer));
 
     /// <summary>What an answer means for the step.</summary>
     public static AttemptEnd Ended(Attempt attempt, Answer answer)

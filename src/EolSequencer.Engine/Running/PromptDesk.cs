@@ -9,13 +9,22 @@ namespace EolSequencer.Engine.Running;
 /// <summary>Numbers the prompts of a run, shows one screen at a time and writes down what was asked and answered.</summary>
 internal sealed class PromptDesk(IOperator @operator, EventLog log)
 {
+    /// <summary>An answer that does not fit is refused and the prompt stays, through this many at most.</summary>
+    private const int MostRefusals = 20;
+
+    /// <summary>What a step says of a prompt that got no answer it can take.</summary>
+    public static string NoneFitted { get; } = $"{MostRefusals} answers did not fit";
+
     private int _number;
 
     /// <summary>Whose prompt, or screen of prompts, may be up.</summary>
     public Turnstile Turns { get; } = new();
 
-    /// <summary>Puts a prompt up and waits for its answer; cancelling withdraws it.</summary>
-    public async Task<Answer> AskAsync(PlannedNode node, int attempt, PromptKind kind, LocalText text, Func<Prompt, Prompt> more, CancellationToken cancel)
+    /// <summary>Puts a prompt up and waits for an answer that fits; cancelling withdraws it.</summary>
+    /// <param name="misfit">Why an answer of the right kind does not fit; null when it does.</param>
+    /// <returns>The answer; null when one after the other did not fit (<see cref="NoneFitted"/>).</returns>
+    public async Task<Answer?> AskAsync(
+        PlannedNode node, int attempt, PromptKind kind, LocalText text, Func<Prompt, Prompt> more, CancellationToken cancel, Func<Answer, string?>? misfit = null)
     {
         var number = ++_number;
         var prompt = more(new Prompt
@@ -31,11 +40,23 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
             OperatorPlace = node.OperatorPlace,
         });
         log.Append((n, at) => new Asked { N = n, At = at, Step = node.Id, Attempt = attempt, Prompt = number, Kind = kind });
-        var answer = await @operator.AskAsync(prompt, cancel);
-        cancel.ThrowIfCancellationRequested();
-        var (word, detail) = Describe(answer);
-        log.Append((n, at) => new Answered { N = n, At = at, Step = node.Id, Prompt = number, Answer = word, Detail = detail, Person = answer.Person });
-        return answer;
+        for (var refusals = 0; refusals < MostRefusals; refusals++)
+        {
+            var answer = await @operator.AskAsync(prompt, cancel);
+            cancel.ThrowIfCancellationRequested();
+            var (word, detail) = Describe(answer);
+            var reason = kind.Takes(answer) ? misfit?.Invoke(answer) : $"the prompt {kind.Wants()}";
+            if (reason is null)
+            {
+                log.Append((n, at) => new Answered { N = n, At = at, Step = node.Id, Prompt = number, Answer = word, Detail = detail, Person = answer.Person });
+                return answer;
+            }
+
+            log.Append((n, at) => new AnswerRefused { N = n, At = at, Step = node.Id, Prompt = number, Answer = word, Reason = reason });
+            prompt = prompt with { Refused = reason };
+        }
+
+        return null;
     }
 
     private static string? WordFor(PlannedNode node, string language, string name)

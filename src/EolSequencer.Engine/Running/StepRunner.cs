@@ -46,8 +46,9 @@ internal sealed class StepRunner(RunServices run)
     public async Task<bool> AcknowledgeAsync(PlannedNode node, LocalText caution, Halt halt)
     {
         var answer = await run.Prompts.AskAsync(node, 1, PromptKind.Caution, caution, prompt => prompt, halt.Token);
-        if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
-        return answer is not Answer.Stop;
+        if (answer is Answer.Confirmed) return true;
+        halt.Raise(HaltKind.Stopped, answer is Answer.Stop stop ? stop.Reason : $"a caution was not acknowledged: {PromptDesk.NoneFitted}");
+        return false;
     }
 
     private async Task<Flow> AttemptsAsync(PlannedStep planned, Halt halt, string? screen)

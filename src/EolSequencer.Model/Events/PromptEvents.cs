@@ -25,13 +25,13 @@ public sealed record Answered : RunEvent
     public string? Person { get; init; }
 }
 
-/// <summary>An answer did not fit its prompt; the prompt was put up again.</summary>
+/// <summary>An answer did not fit its prompt; the prompt stays.</summary>
 public sealed record AnswerRefused : RunEvent
 {
     public required string Step { get; init; }
     public required int Prompt { get; init; }
 
-    /// <summary>What was answered.</summary>
+    /// <summary>What was answered, in the words of <see cref="Answered"/>.</summary>
     public required string Answer { get; init; }
 
     /// <summary>Why it does not fit.</summary>

@@ -17,4 +17,15 @@ public static class AnswerFit
         Answer.Again or Answer.GoOn => kind is PromptKind.Decide,
         _ => throw new ArgumentOutOfRangeException(nameof(answer), answer, "unknown answer"),
     };
+
+    /// <summary>What such a prompt wants, for people; goes on after "the prompt".</summary>
+    public static string Wants(this PromptKind kind) => kind switch
+    {
+        PromptKind.Act => "is ended by a device, so a person can only stop, pass it over or answer nothing",
+        PromptKind.Confirm => "wants to be confirmed",
+        PromptKind.Judge => "wants ok or not-ok",
+        PromptKind.Caution => "is a caution to be confirmed",
+        PromptKind.Decide => "wants again, go-on or stop",
+        _ => "wants a text to be typed",
+    };
 }

@@ -5,7 +5,7 @@ public interface IOperator
 {
     /// <summary>
     /// Puts a prompt up and completes with the answer. Several prompts of one <see cref="Prompt.Screen"/> may stand at
-    /// once. Cancelling withdraws the prompt (a device has confirmed it, or its time is over); the task then ends as
+    /// once; one whose answer is refused comes again under its number. Cancelling withdraws the prompt (a device has confirmed it, or its time is over); the task then ends as
     /// cancelled and no answer to it counts any more.
     /// </summary>
     Task<Answer> AskAsync(Prompt prompt, CancellationToken cancel);

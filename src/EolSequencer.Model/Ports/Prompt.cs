@@ -50,6 +50,9 @@ public sealed record Prompt
     /// <summary>The words to choose from; empty otherwise.</summary>
     public ImmutableArray<string> Choices { get; init; } = [];
 
+    /// <summary>Why the answer before this was refused; null: none was.</summary>
+    public string? Refused { get; init; }
+
     /// <summary>What a failed judgement is called.</summary>
     public NonconformityHint? Nonconformity { get; init; }
 

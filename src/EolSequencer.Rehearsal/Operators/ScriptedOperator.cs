@@ -53,17 +53,5 @@ public sealed class ScriptedOperator(OperatorScript script, IOperator inner, Tim
         return await never.Task;
     }
 
-    private string Misfit(Prompt prompt)
-    {
-        var wanted = prompt.Kind switch
-        {
-            PromptKind.Act => "is ended by a device, so a person can only stop, pass it over or answer nothing",
-            PromptKind.Confirm => "wants to be confirmed",
-            PromptKind.Judge => "wants ok or not-ok",
-            PromptKind.Caution => "is a caution to be confirmed",
-            PromptKind.Decide => "wants again, go-on or stop",
-            _ => "wants a text to be typed",
-        };
-        return $"the operator script '{script.Id}' does not fit: '{prompt.Step}' {wanted}";
-    }
+    private string Misfit(Prompt prompt) => $"the operator script '{script.Id}' does not fit: '{prompt.Step}' {prompt.Kind.Wants()}";
 }

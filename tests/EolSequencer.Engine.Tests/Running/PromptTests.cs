@@ -39,14 +39,16 @@ public class PromptTests
     }
 
     [Fact]
-    public void A_typed_value_that_is_no_number_is_refused_and_asked_again()
+    public void A_typed_value_that_is_no_number_is_refused_and_the_prompt_stays()
     {
         _bench.Operator.Answers("paint", new Answer.Text("1,5")).Answers("paint", new Answer.Text("112"));
         var um = UnitTable.Required("µm");
         var step = Steps.Of("paint", new StepAction.Enter(LocalText.Plain("Paint"), ValueShape.Number(um)), 60) with { Expect = Steps.Window(90, 150, "µm") };
         Assert.Equal(Verdict.Pass, _bench.Run(step));
         Assert.Equal("1,5", _bench.Journal.Events.OfType<AnswerRefused>().Single().Answer);
-        Assert.Equal([1, 2], _bench.Operator.Prompts.Select(p => p.Number));
+        Assert.Equal([1, 1], _bench.Operator.Prompts.Select(p => p.Number));
+        Assert.Equal([null, "a number with a point and no thousands mark is wanted"], _bench.Operator.Prompts.Select(p => p.Refused));
+        Assert.Equal("112", _bench.Journal.Events.OfType<Answered>().Single().Answer);
     }
 
     [Fact]
