@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
@@ -21,7 +23,7 @@ internal readonly struct ValueJudge(RunScope scope, Decision decision, Operand? 
         Expectation.OneOf one => ByOneOf(of, value, one),
         Expectation.Only only => By(of, value, Items(value).All(item => only.Allowed.Contains(item)), $"only [{string.Join(", ", only.Allowed)}]"),
         Expectation.Empty => By(of, value, value is TextValue { Text.Length: 0 } or ListValue { Items.IsEmpty: true }, "empty"),
-        Expectation.Matches matches => By(of, value, value is TextValue text && matches.Regex.IsMatch(text.Text), $"matches /{matches.Pattern}/"),
+        Expectation.Matches matches => By(of, value, value is TextValue text && Matches(text.Text, matches), $"matches /{matches.Pattern}/"),
         Expectation.Truth truth => By(of, value, value is TruthValue found && found.IsTrue == truth.Wanted, truth.Wanted ? "yes" : "no"),
         Expectation.ByIndex windows => Judge(of, value, windows.Windows[of]),
         _ => throw new InvalidOperationException($"the plan left {expect.GetType().Name} unresolved"),
@@ -83,8 +85,24 @@ internal readonly struct ValueJudge(RunScope scope, Decision decision, Operand? 
         return number.TryIn(unit, out var converted) ? converted : throw new ExpressionFault($"{value} is too large in {unit}");
     }
 
+    private static bool Matches(string text, Expectation.Matches expect)
+    {
+        try
+        {
+            return expect.Regex.IsMatch(text);
+        }
+        catch (RegexMatchTimeoutException slow)
+        {
+            throw new ExpressionFault(
+                string.Create(CultureInfo.InvariantCulture, $"whether '{text}' matches /{expect.Pattern}/ was not found out within {slow.MatchTimeout.TotalMilliseconds:0} ms; write the regular expression so that it repeats nothing within a repetition"),
+                slow);
+        }
+    }
+
     private static bool Same(Value value, Value wanted) => (value, wanted) switch
     {
+        (NumberValue { Inexact: true }, NumberValue) or (NumberValue, NumberValue { Inexact: true }) =>
+            throw new ExpressionFault($"{value} and {wanted} are not compared exactly: one of them came through floating point and its last digits mean nothing; write a window"),
         (NumberValue found, NumberValue other) => other.TryIn(found.Unit, out var number) && found.Number == number,
         _ => value.Equals(wanted),
     };

@@ -17,5 +17,6 @@ internal sealed record CompiledUnit(byte[] Code, byte[] Symbols, ImmutableArray<
 
 /// <summary>What compiling found out about an expression.</summary>
 /// <param name="Function">Which function of the unit it is; equal ones share theirs.</param>
+/// <param name="IsInexact">True when its own code works in binary floating point.</param>
 internal sealed record CompiledExpression(
-    int Function, ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results);
+    int Function, ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, bool IsInexact);

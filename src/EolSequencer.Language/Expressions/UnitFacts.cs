@@ -32,10 +32,11 @@ internal static class UnitFacts
         Write(into, expression.Shape);
         WriteAll(into, expression.Channels, Write);
         WriteAll(into, expression.Results, Write);
+        into.Write(expression.IsInexact);
     }
 
     private static CompiledExpression ReadExpression(BinaryReader from) =>
-        new(from.ReadInt32(), ReadShape(from), ReadAll(from, ReadChannel), ReadAll(from, ReadResult));
+        new(from.ReadInt32(), ReadShape(from), ReadAll(from, ReadChannel), ReadAll(from, ReadResult), from.ReadBoolean());
 
     private static void Write(BinaryWriter into, ValueShape shape)
     {

@@ -27,8 +27,10 @@ internal static class ReachChecks
         var coverage = new LimitCoverage(vehicles, places, report);
         var devices = new DevicePresence(sequence.Roles, vehicles, places, report);
         var results = new ResultPresence(instances, vehicles, report);
+        var exactness = new Exactness(sequence.Roles, places, report);
         foreach (var instance in instances)
         {
+            exactness.Check(instance);
             coverage.Check(instance);
             devices.Check(instance);
             results.Check(instance);

@@ -30,7 +30,7 @@ internal static class DeviceReads
         {
             Indexes = use.Index is null ? [.. channel.Indexes.Select(index => index.Value)] : [],
             Index = use.Index,
-            IsInexact = IsInexact(channel),
+            IsInexact = Inexact.Is(channel),
         };
     }
 
@@ -53,7 +53,7 @@ internal static class DeviceReads
             by == Reduction.Count ? ValueShape.Count : channel.Channel.Shape)
         {
             Index = channel.Use.Index,
-            IsInexact = by == Reduction.Mean || (by != Reduction.Count && IsInexact(channel.Channel)),
+            IsInexact = Inexact.Is(by, channel.Channel),
         };
     }
 
@@ -85,12 +85,4 @@ internal static class DeviceReads
         scope.Report.Add(SequenceCodes.IndexMissing, text.Place, $"'{channel.Use}' does not say which of its indexes is sampled", $"write  {channel.Use}[{channel.Channel.Indexes[0].Value}]  or another");
         return false;
     }
-
-    private static bool IsInexact(ChannelDescription channel) => channel.Source switch
-    {
-        ChannelSource.Data { Form.Type: RawType.Float32 } => true,
-        ChannelSource.RoutineResult { Form.Type: RawType.Float32 } => true,
-        ChannelSource.Broadcast { Form.Type: RawType.Float32 } => true,
-        _ => false,
-    };
 }
