@@ -21,11 +21,14 @@ internal static class RunJson
             ? new { none = numbers.None, pass = numbers.Pass, inconclusive = numbers.Inconclusive, fail = numbers.Fail, error = numbers.Error }
             : null,
         seconds = run.At.TotalSeconds,
-        steps = run.Results.Select(Step),
+        steps = Steps(run),
         notNeeded = run.NotNeeded,
         notReached = run.Ended?.NotReached,
         notApplicable = run.Begun?.NotApplicable,
     };
+
+    /// <summary>The last attempt of each step.</summary>
+    public static IEnumerable<object> Steps(RunFold run) => run.Results.Select(Step);
 
     private static object Step(Judged judged) => new
     {
@@ -44,8 +47,19 @@ internal static class RunJson
             unit = one.Unit,
             expected = one.Expected,
             uncertainty = one.Uncertainty,
+            decision = one.Uncertainty is null ? null : one.IsGuarded ? "guarded" : "simple",
+            risk = Risk(one),
             verdict = one.Verdict.Word(),
             recordOnly = one.RecordOnly ? true : (bool?)null,
         }),
     };
+
+    private static object? Risk(CriterionResult one) => DecisionRisk.For(one) is { } risk
+        ? new
+        {
+            conforming = risk.Conforming,
+            falseAcceptance = one.Verdict == Verdict.Pass ? risk.OfAccepting : (double?)null,
+            falseRejection = one.Verdict == Verdict.Fail ? risk.OfRejecting : (double?)null,
+        }
+        : null;
 }

@@ -13,6 +13,7 @@ internal static class RunTable
         WriteHead(console, begun);
         console.Write(Groups(run));
         WriteMisses(console, run);
+        WriteRisks(console, run);
         WriteEnd(console, run);
     }
 
@@ -67,6 +68,25 @@ internal static class RunTable
         if (run.Ended is not { NotReached: { IsEmpty: false } left }) return;
         var groups = string.Join(", ", left.Select(GroupOf).Distinct());
         console.MarkupLineInterpolated($"  [yellow]{Words.Of(Verdict.Inconclusive)}[/]  {Words.Count(left.Length, "step")} not reached, in {groups}");
+    }
+
+    private static void WriteRisks(IAnsiConsole console, RunFold run)
+    {
+        var risks = run.Results.SelectMany(DecisionRisk.In).ToList();
+        if (risks.Count == 0) return;
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("decision with uncertainty", "value", "window", "U", "rule", "result", "risk");
+        foreach (var risk in risks)
+        {
+            var one = risk.Criterion;
+            var unit = one.Unit is null ? "" : $" {one.Unit}";
+            table.AddRow(
+                new Text(risk.Of), new Text($"{one.Value}{unit}"), new Text(one.Expected ?? ""), new Text($"{one.Uncertainty}{unit}"),
+                new Text(one.IsGuarded ? "guarded" : "simple"), new Markup($"[{Words.Colour(one.Verdict)}]{Words.Of(one.Verdict)}[/]"), new Text(risk.ToString()));
+        }
+
+        console.Write(table);
+        console.WriteLine($"  {DecisionRisk.Assumed}");
     }
 
     private static void WriteEnd(IAnsiConsole console, RunFold run)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
-using EolSequencer.Model.Units;
 
 namespace EolSequencer.Cli.Output;
 
@@ -47,17 +46,11 @@ internal static class Words
         if (criterion.Value is not { } value) return of.Length == 0 ? "" : of + "no value";
         var unit = criterion.Unit is null ? "" : " " + criterion.Unit;
         if (criterion.Expected is not { } expected) return $"{of}{value}{unit}";
-        return Window(criterion) is { } window && decimal.TryParse(value, NumberStyles.Number, CultureInfo.InvariantCulture, out var number)
-            ? $"{of}{ShownValue.Of(number, window, Number(criterion.Uncertainty) ?? 0).Value} (wanted {expected})"
+        return CriterionWindow.Of(criterion) is { } number
+            ? $"{of}{ShownValue.Of(number.Value, number.Window, number.Uncertainty ?? 0).Value} (wanted {expected}{Guard(criterion)})"
             : $"{of}{value}{unit} (wanted {expected})";
     }
 
-    private static Window? Window(CriterionResult criterion)
-    {
-        var (low, high) = (Number(criterion.Low), Number(criterion.High));
-        if (low is null && high is null) return null;
-        return new Window(low, high, criterion.Unit is null ? null : UnitTable.Required(criterion.Unit));
-    }
-
-    private static decimal? Number(string? text) => text is null ? null : decimal.Parse(text, CultureInfo.InvariantCulture);
+    private static string Guard(CriterionResult criterion) =>
+        criterion.IsGuarded ? $", guarded by {criterion.Uncertainty}{(criterion.Unit is null ? "" : " " + criterion.Unit)}" : "";
 }

@@ -37,11 +37,13 @@ internal readonly struct ValueJudge(RunScope scope, Decision decision, Operand? 
         var window = new Window(low, high, expect.Unit);
         var number = NumberOf(value, expect.Unit);
         var guard = uncertainty is null ? (decimal?)null : WidthOf(uncertainty, expect.Unit);
-        var verdict = decision == Decision.Guarded && guard is { } width
-            ? GuardedDecision.Judge(number, window, width)
-            : window.Judge(number);
+        var isGuarded = decision == Decision.Guarded && guard is not null;
+        var verdict = isGuarded ? GuardedDecision.Judge(number, window, guard!.Value) : window.Judge(number);
         return new CriterionResult(
-            of, NumberText.Of(number), expect.Unit?.Symbol, window.Describe(), Text(low), Text(high), Text(guard), verdict, recordOnly);
+            of, NumberText.Of(number), expect.Unit?.Symbol, window.Describe(), Text(low), Text(high), Text(guard), verdict, recordOnly)
+        {
+            IsGuarded = isGuarded,
+        };
     }
 
     private CriterionResult ByOneOf(string of, Value value, Expectation.OneOf expect)

@@ -47,7 +47,11 @@ public sealed record Judged : RunEvent
 /// <param name="Uncertainty">Expanded uncertainty, decimal text; null when none.</param>
 /// <param name="RecordOnly">True: recorded and counted as none.</param>
 public sealed record CriterionResult(
-    string Of, string? Value, string? Unit, string? Expected, string? Low, string? High, string? Uncertainty, Verdict Verdict, bool RecordOnly);
+    string Of, string? Value, string? Unit, string? Expected, string? Low, string? High, string? Uncertainty, Verdict Verdict, bool RecordOnly)
+{
+    /// <summary>True: the uncertainty kept its distance from both ends (<see cref="GuardedDecision"/>); false: the window alone decided.</summary>
+    public bool IsGuarded { get; init; }
+}
 
 /// <summary>A reading a verdict rests on.</summary>
 /// <param name="Channel">As an author writes it: <c>bus.vin</c>.</param>

@@ -7,7 +7,7 @@ namespace EolSequencer.Records.Canonical;
 
 /// <summary>
 /// The criteria of a step: <c>v</c> value, <c>u</c> unit, <c>l</c> and <c>h</c> ends of the window, <c>x</c> the expectation
-/// where it is not simply that window, <c>q</c> uncertainty, <c>ro</c> record only, <c>p</c> verdict (absent: the step's
+/// where it is not simply that window, <c>q</c> uncertainty, <c>gd</c> guarded by it, <c>ro</c> record only, <c>p</c> verdict (absent: the step's
 /// measured one), <c>o</c> which criterion (absent: the step's value). A single criterion on the step's value stands in the
 /// event itself; any other number of them in the list <c>c</c>.
 /// </summary>
@@ -48,6 +48,7 @@ internal static class CriterionForm
         json.WriteOptional("h"u8, criterion.High);
         if (!WindowWords.Say(criterion.Expected, criterion.Low, criterion.High, criterion.Unit)) json.WriteString("x"u8, criterion.Expected);
         json.WriteOptional("q"u8, criterion.Uncertainty);
+        json.WriteFlag("gd"u8, criterion.IsGuarded);
         json.WriteFlag("ro"u8, criterion.RecordOnly);
         if (criterion.Verdict != measured) json.WriteString("p"u8, criterion.Verdict.Word());
     }
@@ -64,7 +65,10 @@ internal static class CriterionForm
             high,
             fields.TextOrNull("q"u8),
             fields.VerdictOr("p"u8, measured),
-            fields.Flag("ro"u8));
+            fields.Flag("ro"u8))
+        {
+            IsGuarded = fields.Flag("gd"u8),
+        };
     }
 
     /// <summary>Whether nothing of the criterion would be written: then it needs the list to be seen at all.</summary>

@@ -13,6 +13,7 @@ public class RoomsTests
         { "Wire", ["Model"] },
         { "Devices", ["Model", "Wire"] },
         { "Records", ["Model"] },
+        { "Statistics", ["Model"] },
         { "Simulators", ["Model", "Wire"] },
         { "Station", ["Devices", "Engine", "Language", "Model", "Records", "Wire"] },
         { "Rehearsal", ["Devices", "Engine", "Language", "Model", "Records", "Simulators", "Station", "Wire"] },

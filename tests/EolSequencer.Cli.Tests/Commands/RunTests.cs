@@ -46,6 +46,21 @@ public sealed class RunTests : IDisposable
     }
 
     [Fact]
+    public void A_decision_with_uncertainty_tells_its_risk_in_both_forms()
+    {
+        var run = _eol.Startup("--only", "brake_lamps", "--json");
+        using var json = JsonDocument.Parse(run.Output);
+        var current = json.RootElement.GetProperty("steps").EnumerateArray().Single(step => step.GetProperty("step").GetString() == "brake_lamps.current");
+        var criterion = current.GetProperty("criteria")[0];
+        Assert.Equal(("guarded", "0.05"), (criterion.GetProperty("decision").GetString(), criterion.GetProperty("uncertainty").GetString()));
+        Assert.InRange(criterion.GetProperty("risk").GetProperty("falseAcceptance").GetDouble(), 0, 0.0228);
+
+        var shown = Eol.Run("show", json.RootElement.GetProperty("run").GetString()!, "--data", _eol.Data);
+        Assert.Contains("false acceptance", shown.Output, StringComparison.Ordinal);
+        Assert.Contains("JCGM 106", shown.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Repeated_runs_take_the_next_seed()
     {
         var run = _eol.Startup("--only", "rest", "--repeat", "3", "--seed", "7", "--json");

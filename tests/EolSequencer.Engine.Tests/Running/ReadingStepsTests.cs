@@ -105,6 +105,18 @@ public class ReadingStepsTests
         var step = Steps.Read("lamp", Current, Steps.Window(1.60m, 2.40m, "A"));
         var guarded = step with { Decision = Decision.Guarded, Uncertainty = new Operand.Constant(Ampere(0.05m)) };
         Assert.Equal(Verdict.Inconclusive, _bench.Run(guarded));
+        var criterion = _bench.Judged.Single().Criteria.Single();
+        Assert.Equal((true, "0.05"), (criterion.IsGuarded, criterion.Uncertainty));
+    }
+
+    [Fact]
+    public void A_simple_decision_keeps_the_uncertainty_and_goes_by_the_window()
+    {
+        _bench.Meter.With("current", _ => Ampere(1.62m));
+        var step = Steps.Read("lamp", Current, Steps.Window(1.60m, 2.40m, "A")) with { Uncertainty = new Operand.Constant(Ampere(0.05m)) };
+        Assert.Equal(Verdict.Pass, _bench.Run(step));
+        var criterion = _bench.Judged.Single().Criteria.Single();
+        Assert.Equal((false, "0.05"), (criterion.IsGuarded, criterion.Uncertainty));
     }
 
     [Fact]

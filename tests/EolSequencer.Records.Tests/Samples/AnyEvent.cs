@@ -38,7 +38,8 @@ internal static class AnyEvent
         from uncertainty in Maybe(NumberWord)
         from verdict in AnyVerdict
         from recordOnly in Gen.Bool
-        select new CriterionResult(of, value, unit, expected, low, high, uncertainty, verdict, recordOnly);
+        from guarded in Gen.Bool
+        select new CriterionResult(of, value, unit, expected, low, high, uncertainty, verdict, recordOnly) { IsGuarded = guarded && uncertainty is not null };
 
     private static readonly Gen<ReadingUsed> Reading = Gen.Select(Word, Raw, Time, Maybe(Word), (channel, raw, at, instrument) => new ReadingUsed(channel, raw, at, instrument));
 
