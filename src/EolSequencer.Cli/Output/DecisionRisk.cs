@@ -38,5 +38,5 @@ internal sealed record DecisionRisk(string Of, CriterionResult Criterion, Specif
     };
 
     private static string Percent(double share) =>
-        share is > 0 and < 0.00005 ? "below 0.01 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.##} %");
+        share < 0.00005 ? "below 0.01 %" : string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.##} %");
 }
