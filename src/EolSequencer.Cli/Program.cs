@@ -9,6 +9,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
 {
     DemoCommand.Make(console),
     CheckCommand.Make(console),
+    SchemaCommand.Make(console),
     RunCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),

@@ -8,15 +8,31 @@ namespace EolSequencer.Language.Scripts;
 /// <summary>Reads one answer: a word, or a map of what is said and when.</summary>
 internal sealed class AnswerReader(StepAddress address, TimeSpan usual, Report report)
 {
-    /// <summary>The longest time to an answer.</summary>
-    public static readonly TimeSpan MostAfter = TimeSpan.FromHours(1);
+    /// <summary>A time to an answer.</summary>
+    public static ValueForm AfterForm { get; } = Forms.Duration(TimeSpan.Zero, TimeSpan.FromHours(1));
 
     private const string Nothing = "nothing";
 
     private static readonly string[] Said = ["answer", "not-ok", "type", "stop", "pass-over"];
     private static readonly string[] WithText = ["type", "stop", "pass-over"];
     private static readonly string[] Bare = ["ok", "not-ok", "confirm", "again", "go-on", Nothing];
-    private static readonly MapShape Shape = new("an answer", [], [.. Said, "after"]);
+    private static readonly MapShape Shape = new(
+        "an answer",
+        [],
+        [
+            new("answer", Forms.Word(Bare), "what is answered, in one word"),
+            new("not-ok", Forms.Text, "not ok, and where"),
+            new("type", Forms.Text, "what is typed, scanned or chosen"),
+            new("stop", Forms.Text, "the run is stopped, for this reason"),
+            new("pass-over", Forms.Text, "the step is passed over, for this reason"),
+            new("after", AfterForm, "from the prompt to the answer"),
+        ],
+        Said);
+
+    /// <summary>What an answer looks like: one, or one for each time it is asked.</summary>
+    public static ValueForm Form { get; } = Forms.Either(OneForm(), Forms.List(OneForm(), 1));
+
+    private static ValueForm OneForm() => Forms.Either(Forms.Word(Bare), Forms.Map(Shape));
 
     /// <summary>The answer; null: already reported.</summary>
     public ScriptedAnswer? Read(YamlNode node)
@@ -25,7 +41,7 @@ internal sealed class AnswerReader(StepAddress address, TimeSpan usual, Report r
         if (MapReader.Open(node, Shape, report) is not { } keys || keys.ExactlyOne(Said, "thing that is said") is not { } said) return null;
 
         var found = said == "answer" ? keys.Find(said) is { } word ? Word(word, "'answer'") : null : Told(said, keys.Text(said)?.Text);
-        var after = keys.Duration("after", TimeSpan.Zero, MostAfter);
+        var after = keys.Duration("after");
         if (found is null || !Fits(found, keys.Find(said)!)) return null;
         if (found.Answer is not null || !keys.Has("after")) return new ScriptedAnswer(found.Answer, after ?? usual);
 

@@ -13,7 +13,14 @@ internal static class ScriptBinder
     /// <summary>The time to an answer when the script does not say one.</summary>
     public static readonly TimeSpan UsualAfter = TimeSpan.FromSeconds(2);
 
-    private static readonly MapShape File = new("an operator script", ["operator-script", "answers"], ["after"]);
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "an operator script",
+        [
+            new("operator-script", Ids.FileForm, "id of the script"),
+            new("answers", Forms.Names(StepAddress.KeyForm, AnswerReader.Form), "what is answered, by step; with ! the caution of the step, with ? the question after it"),
+        ],
+        [new("after", AnswerReader.AfterForm, "usual time from the prompt to the answer; 2 s if nothing is said")]);
 
     /// <summary>The script; null: already reported.</summary>
     /// <param name="asked">What the sequences ask; null when that is not known, and then nothing is said about it.</param>
@@ -21,7 +28,7 @@ internal static class ScriptBinder
     {
         if (MapReader.Open(root, File, report) is not { } keys) return null;
         var id = keys.Find("operator-script") is { } node ? Ids.OfFile(node, "an operator script", report) : null;
-        var usual = keys.Duration("after", TimeSpan.Zero, AnswerReader.MostAfter) ?? UsualAfter;
+        var usual = keys.Duration("after") ?? UsualAfter;
         var answers = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<ScriptedAnswer>>(StringComparer.Ordinal);
         foreach (var (key, value) in keys.FreeMap("answers")?.Entries ?? [])
         {

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Ports;
 
@@ -10,6 +11,11 @@ namespace EolSequencer.Language.Scripts;
 /// <param name="Mark">The kind that its mark stands for; null: the step's own prompt.</param>
 internal sealed partial record StepAddress(string Text, string Step, PromptKind? Mark)
 {
+    private const string Id = @"[A-Za-z][A-Za-z0-9_]*(\[[A-Za-z0-9_-]+(,[A-Za-z0-9_-]+)*\])?(\.[A-Za-z][A-Za-z0-9_]*(\[[A-Za-z0-9_-]+(,[A-Za-z0-9_-]+)*\])?)*";
+
+    /// <summary>What the key of an answer looks like.</summary>
+    public static ValueForm.Text KeyForm { get; } = new($"^{Id}[{OperatorScript.CautionMark}{OperatorScript.DecisionMark}]?$", Subject.None);
+
     private static readonly PromptKind[] OwnKinds =
         [PromptKind.Act, PromptKind.Confirm, PromptKind.Judge, PromptKind.Enter, PromptKind.Scan, PromptKind.Choose];
 
@@ -29,6 +35,6 @@ internal sealed partial record StepAddress(string Text, string Step, PromptKind?
     /// <summary>Whether at least one kind of prompt at this address takes the answer.</summary>
     public bool Takes(Answer answer) => Mark is { } kind ? kind.Takes(answer) : OwnKinds.Any(own => own.Takes(answer));
 
-    [GeneratedRegex(@"\A[A-Za-z][A-Za-z0-9_]*(\[[A-Za-z0-9_-]+(,[A-Za-z0-9_-]+)*\])?(\.[A-Za-z][A-Za-z0-9_]*(\[[A-Za-z0-9_-]+(,[A-Za-z0-9_-]+)*\])?)*\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\A" + Id + @"\z", RegexOptions.CultureInvariant)]
     private static partial Regex Form();
 }

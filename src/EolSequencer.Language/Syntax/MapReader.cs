@@ -56,30 +56,46 @@ internal sealed class MapReader
     /// <summary>Where a key stands; where the map stands when the key is absent.</summary>
     public SourcePlace PlaceOf(string key) => Entry(key)?.Key.Place ?? Place;
 
-    public YamlScalar? Text(string key) => Find(key)?.AsText(Named(key), Report);
+    public YamlScalar? Text(string key) => As<ValueForm.Text, ValueForm.Word>(key)?.AsText(Named(key), Report);
 
-    public LanguageTexts? Texts(string key) => Find(key)?.AsTexts(Named(key), Report);
+    public LanguageTexts? Texts(string key) => As<ValueForm.Texts>(key)?.AsTexts(Named(key), Report);
 
-    public bool? YesNo(string key) => Find(key)?.AsYesNo(Named(key), Report);
+    public bool? YesNo(string key) => As<ValueForm.YesNo>(key)?.AsYesNo(Named(key), Report);
 
-    /// <summary>A whole number within <paramref name="least"/> and <paramref name="most"/>, both included.</summary>
-    public long? Whole(string key, long least, long most) => Find(key)?.AsWhole(Named(key), least, most, Report);
+    /// <summary>A whole number within what the shape allows.</summary>
+    public long? Whole(string key)
+    {
+        var form = FormOf<ValueForm.Whole>(key);
+        return Find(key)?.AsWhole(Named(key), form.Least, form.Most, Report);
+    }
 
-    /// <summary>A duration within <paramref name="least"/> and <paramref name="most"/>, both included.</summary>
-    public TimeSpan? Duration(string key, TimeSpan least, TimeSpan most) => Find(key)?.AsDuration(Named(key), least, most, Report);
+    /// <summary>A duration within what the shape allows.</summary>
+    public TimeSpan? Duration(string key)
+    {
+        var form = FormOf<ValueForm.Duration>(key);
+        return Find(key)?.AsDuration(Named(key), form.Least, form.Most, Report);
+    }
 
-    public T? Word<T>(string key, Words<T> words) where T : struct => Find(key)?.AsWord(Named(key), words, Report);
+    public T? Word<T>(string key, Words<T> words) where T : struct
+    {
+        if (IsDescribed(key) && !ReferenceEquals(FormOf<ValueForm.Word>(key).All, words.All)) throw new ArgumentException($"{_shape.What} declares other words for '{key}'", nameof(words));
+        return Find(key)?.AsWord(Named(key), words, Report);
+    }
 
     /// <summary>The items of a list; empty when the key is absent or its value unusable.</summary>
-    public IReadOnlyList<YamlNode> List(string key) => Find(key)?.AsList(Named(key), Report) ?? [];
+    public IReadOnlyList<YamlNode> List(string key) => As<ValueForm.List>(key)?.AsList(Named(key), Report) ?? [];
 
     /// <summary>The items of a list, or the one item that was written without brackets; empty when the key is absent.</summary>
-    public IReadOnlyList<YamlNode> OneOrMore(string key) => Find(key) is { } node ? node is YamlList list ? list.Items : [node] : [];
+    public IReadOnlyList<YamlNode> OneOrMore(string key) => As<ValueForm.List>(key) is { } node ? node is YamlList list ? list.Items : [node] : [];
 
     /// <summary>A map with keys of its own choice.</summary>
-    public YamlMap? FreeMap(string key) => Find(key)?.AsMap(Named(key), Report);
+    public YamlMap? FreeMap(string key) => As<ValueForm.Names, ValueForm.Open>(key)?.AsMap(Named(key), Report);
 
-    public MapReader? Open(string key, MapShape shape) => Find(key) is { } node ? Open(node, shape, Report) : null;
+    public MapReader? Open(string key, MapShape shape)
+    {
+        if (IsDescribed(key) && !_shape.Find(key)!.Form.Alternatives().Any(form => form is ValueForm.Map map && map.Shape == shape)) throw new ArgumentException($"{_shape.What} declares no such map for '{key}'", nameof(shape));
+        return Find(key) is { } node ? Open(node, shape, Report) : null;
+    }
 
     /// <summary>Which one of several keys is there; none or two of them are reported.</summary>
     /// <param name="what">What the keys have in common, as the message calls it: "action".</param>
@@ -101,6 +117,21 @@ internal sealed class MapReader
 
     private YamlEntry? Entry(string key) =>
         _shape.Knows(key) ? Map.Find(key) : throw new ArgumentException($"{_shape.What} declares no key '{key}'", nameof(key));
+
+    private bool IsDescribed(string key) => _shape.Find(key) is { Form: not ValueForm.Anything };
+
+    // A key is read as what its shape says it is: this is what keeps schema and editor true.
+    private TForm FormOf<TForm>(string key) where TForm : ValueForm =>
+        _shape.Find(key)?.Form.Alternatives().OfType<TForm>().FirstOrDefault()
+        ?? throw new ArgumentException($"{_shape.What} declares no {typeof(TForm).Name} for '{key}'", nameof(key));
+
+    private YamlNode? As<TForm>(string key) where TForm : ValueForm => As<TForm, TForm>(key);
+
+    private YamlNode? As<TForm, TOther>(string key) where TForm : ValueForm where TOther : ValueForm
+    {
+        if (IsDescribed(key) && !_shape.Find(key)!.Form.Alternatives().Any(form => form is TForm or TOther)) FormOf<TForm>(key);
+        return Find(key);
+    }
 
     private static string Named(string key) => $"'{key}'";
 

@@ -1,27 +1,41 @@
 namespace EolSequencer.Language.Syntax;
 
-/// <summary>Which keys a map of one kind may and must have.</summary>
+/// <summary>
+/// Which keys a map of one kind may and must have, what may stand behind each, and what it means. Whoever reads such a map
+/// reads it by this, and the JSON Schema and the editor are made of it, so none of them can say something else.
+/// </summary>
 internal sealed class MapShape
 {
-    private readonly HashSet<string> _known;
+    private readonly Dictionary<string, MapKey> _known;
 
     /// <param name="what">What such a map is, as messages call it: "a step".</param>
     /// <param name="required">Keys that must be there.</param>
     /// <param name="optional">Keys that may be there.</param>
-    public MapShape(string what, string[] required, string[] optional)
+    /// <param name="exactlyOne">Keys of which exactly one must be there; empty: no such rule.</param>
+    public MapShape(string what, MapKey[] required, MapKey[] optional, params string[] exactlyOne)
     {
         What = what;
-        Required = required;
-        Keys = [.. required, .. optional];
-        _known = [.. Keys];
+        AllKeys = [.. required, .. optional];
+        Keys = [.. AllKeys.Select(key => key.Name)];
+        Required = [.. required.Select(key => key.Name)];
+        ExactlyOne = exactlyOne;
+        _known = AllKeys.ToDictionary(key => key.Name, StringComparer.Ordinal);
     }
 
     public string What { get; }
 
     /// <summary>All keys, the required ones first.</summary>
+    public IReadOnlyList<MapKey> AllKeys { get; }
+
+    /// <summary>The names of <see cref="AllKeys"/>.</summary>
     public IReadOnlyList<string> Keys { get; }
 
     public IReadOnlyList<string> Required { get; }
 
-    public bool Knows(string key) => _known.Contains(key);
+    public IReadOnlyList<string> ExactlyOne { get; }
+
+    public bool Knows(string key) => _known.ContainsKey(key);
+
+    /// <summary>The description of a key; null when such a map has none of this name.</summary>
+    public MapKey? Find(string key) => _known.GetValueOrDefault(key);
 }

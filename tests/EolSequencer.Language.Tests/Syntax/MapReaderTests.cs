@@ -11,7 +11,12 @@ public sealed class MapReaderTests
     private static readonly MapShape Step = new(
         "a step",
         ["step"],
-        ["title", "ask", "read", "wait", "within", "retry", "edge", "on-fail", "among", "window", "with", "every", "address"]);
+        [
+            "title", "ask", "read", "wait", "edge", "on-fail", "among", "window", "with", "every",
+            new("within", Forms.Duration(TimeSpan.Zero, TimeSpan.FromHours(1)), ""),
+            new("retry", Forms.Whole(0, 10), ""),
+            new("address", Forms.Whole(0, 0x7FF), ""),
+        ]);
 
     private static readonly MapShape WindowShape = new("'window'", ["low", "high"], []);
 
@@ -33,9 +38,9 @@ public sealed class MapReaderTests
             """);
         Assert.Equal("ready", map!.Text("step")!.Text);
         Assert.Equal("Listo", map.Texts("title")!.ToLocalText().For("es"));
-        Assert.Equal(TimeSpan.FromSeconds(90), map.Duration("within", TimeSpan.Zero, TimeSpan.FromHours(1)));
-        Assert.Equal(2, map.Whole("retry", 0, 10));
-        Assert.Equal(0x7E0, map.Whole("address", 0, 0x7FF));
+        Assert.Equal(TimeSpan.FromSeconds(90), map.Duration("within"));
+        Assert.Equal(2, map.Whole("retry"));
+        Assert.Equal(0x7E0, map.Whole("address"));
         Assert.False(map.YesNo("edge"));
         Assert.Equal(DayOfWeek.Tuesday, map.Word("on-fail", OnFail));
         Assert.Equal(2, map.List("among").Count);
@@ -48,7 +53,7 @@ public sealed class MapReaderTests
     {
         var (map, report) = Open("step: ready\n");
         Assert.Null(map!.Text("title"));
-        Assert.Null(map.Duration("within", TimeSpan.Zero, TimeSpan.MaxValue));
+        Assert.Null(map.Duration("within"));
         Assert.Null(map.Word("on-fail", OnFail));
         Assert.Empty(map.List("among"));
         Assert.Empty(map.OneOrMore("among"));
@@ -89,8 +94,8 @@ public sealed class MapReaderTests
         Assert.Null(map.Texts("title"));
         Assert.Null(map.Text("ask"));
         Assert.Null(map.Text("read"));
-        Assert.Null(map.Duration("within", TimeSpan.Zero, TimeSpan.FromHours(1)));
-        Assert.Null(map.Whole("retry", 0, 10));
+        Assert.Null(map.Duration("within"));
+        Assert.Null(map.Whole("retry"));
         Assert.Null(map.YesNo("edge"));
         Assert.Null(map.Word("on-fail", OnFail));
         Assert.Empty(map.List("among"));
@@ -105,10 +110,20 @@ public sealed class MapReaderTests
         Assert.True(map!.Has("title"));
         Assert.Null(map.Find("title"));
         Assert.Null(map.Texts("title"));
-        Assert.Null(map.Duration("within", TimeSpan.Zero, TimeSpan.MaxValue));
+        Assert.Null(map.Duration("within"));
         Assert.Empty(map.List("among"));
         Assert.Null(map.Open("window", WindowShape));
         Assert.Equal(["YML020", "YML011", "YML020", "YML020"], report.InOrder.Select(one => one.Code.Id));
+    }
+
+    [Fact]
+    public void A_key_is_only_read_as_what_its_shape_says_it_is()
+    {
+        var (map, _) = Open("step: ready\nwithin: 5 s\n");
+        Assert.Throws<ArgumentException>(() => map!.YesNo("within"));
+        Assert.Throws<ArgumentException>(() => map!.Word("retry", OnFail));
+        Assert.Throws<ArgumentException>(() => map!.Open("retry", WindowShape));
+        Assert.Throws<ArgumentException>(() => map!.Text("elsewhere"));
     }
 
     [Theory]

@@ -10,13 +10,44 @@ namespace EolSequencer.Language.Binding.Devices;
 /// <summary>Reads a file that describes a class of equipment.</summary>
 internal static class DeviceKindBinder
 {
-    private static readonly MapShape File = new("a device kind", ["device-kind"], ["title", "sharing", "channels", "actions"]);
-    private static readonly MapShape Channel = new("a channel", [], [.. Shapes.Keys, "by", "every", "event", "if-missing"]);
-    private static readonly MapShape Act = new("an action", [], ["to", "with", "returns", "by", .. Effects.Keys]);
-    private static readonly MapShape Parameter = new("a value of an action", [], Shapes.Keys);
-
     private static readonly Words<bool> Sharing = new(("exclusive", true), ("shared", false));
     private static readonly Words<bool> IfMissing = new(("error", false), ("fail", true));
+
+    private static readonly MapShape Channel = new(
+        "a channel",
+        [],
+        [
+            .. Shapes.Keys,
+            new("by", Ids.IndexList, "index values: the channel has one value for each"),
+            new("every", Forms.Duration(TimeSpan.FromMilliseconds(1), TimeSpan.FromHours(1)), "how often a condition polls it; 100 ms if nothing is said"),
+            new("event", Forms.YesNo, "results come once; a read waits for the next one after the step began"),
+            new("if-missing", Forms.Word(IfMissing), "fail: a missing reading speaks of the vehicle"),
+        ],
+        Shapes.EitherOf);
+
+    private static readonly MapShape Parameter = new("a value of an action", [], Shapes.Keys, Shapes.EitherOf);
+
+    private static readonly MapShape Act = new(
+        "an action",
+        [],
+        [
+            new("to", Shapes.Form, "type of the value of 'set … to'"),
+            new("with", Forms.Names(Ids.NameForm, Forms.Map(Parameter)), "the values of 'do … with'; not together with 'to'"),
+            new("returns", Shapes.Form, "type of what comes back, for 'expect'"),
+            new("by", Ids.IndexList, "one output for each of these values"),
+            .. Effects.Keys,
+        ]);
+
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "a device kind",
+        [new("device-kind", Ids.FileForm, "id of the device kind; vehicle-bus is taken")],
+        [
+            new("title", Forms.Texts, "what people call it"),
+            new("sharing", Forms.Word(Sharing), "exclusive: one exchange at a time, others wait their turn"),
+            new("channels", Forms.Names(Ids.NameForm, Forms.Map(Channel)), "what can be read"),
+            new("actions", Forms.Names(Ids.NameForm, Forms.Map(Act)), "what can be done"),
+        ]);
 
     /// <summary>The device kind; null: already reported.</summary>
     public static DeviceKind? Bind(YamlNode root, Report report)
@@ -47,7 +78,7 @@ internal static class DeviceKindBinder
                 Name = name,
                 Shape = shape,
                 Indexes = Indexes(keys),
-                Every = keys.Duration("every", TimeSpan.FromMilliseconds(1), TimeSpan.FromHours(1)),
+                Every = keys.Duration("every"),
                 IsEvent = isEvent,
                 MissingFails = keys.Word("if-missing", IfMissing) ?? false,
             };

@@ -7,7 +7,13 @@ namespace EolSequencer.Language.Binding.Devices;
 internal static class Effects
 {
     /// <summary>The keys it reads.</summary>
-    public static string[] Keys { get; } = ["moves", "energises", "heats", "repeatable"];
+    public static MapKey[] Keys { get; } =
+    [
+        new("moves", Forms.YesNo, "something moves: a step that uses it needs a caution"),
+        new("energises", Forms.YesNo, "something gets voltage: a step that uses it needs a caution"),
+        new("heats", Forms.YesNo, "something gets hot: a step that uses it needs a caution"),
+        new("repeatable", Forms.YesNo, "after a crash it may be done again without asking a person"),
+    ];
 
     public static ActionDescription Read(MapReader keys, ActionDescription action) => action with
     {

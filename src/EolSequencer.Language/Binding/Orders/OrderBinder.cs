@@ -13,7 +13,18 @@ namespace EolSequencer.Language.Binding.Orders;
 /// <summary>Reads an order against its vehicle type, whose conditions are compiled.</summary>
 internal sealed class OrderBinder(VehicleType type, Report report)
 {
-    private static readonly MapShape File = new("an order", ["order", "vin", "vehicle-type"], ["options", "facts"]);
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "an order",
+        [
+            new("order", new ValueForm.Text("^[A-Za-z0-9_./-]{1,64}$", Subject.None), "number of the order: letters, digits, - _ . /"),
+            new("vin", Forms.Text, "identification number of the vehicle, 17 characters"),
+            new("vehicle-type", Forms.Named(Subject.VehicleType), "id of the vehicle type"),
+        ],
+        [
+            new("options", Forms.Names(Forms.Text, Forms.Text), "what this vehicle is fitted with: every option of its type"),
+            new("facts", Forms.Names(Forms.Text, Forms.Anything), "what the vehicle type asks of an order beside the options"),
+        ]);
 
     /// <summary>Where the vehicle type of an order stands; null: already reported.</summary>
     public static YamlScalar? TypeOf(YamlNode root, Report report) => MapReader.Open(root, File, report)?.Text("vehicle-type");

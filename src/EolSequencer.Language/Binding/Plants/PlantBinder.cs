@@ -15,12 +15,30 @@ namespace EolSequencer.Language.Binding.Plants;
 /// <summary>Reads <c>plant.yaml</c> for one vehicle type, whose options the route may ask for.</summary>
 internal static class PlantBinder
 {
-    private static readonly MapShape File = new(
-        "a plant", ["plant", "zone", "route"], ["title", "day-starts", "shifts", "decision", "resume-within", "places"]);
-
-    private static readonly MapShape Stop = new("a stop of the route", ["station-kind"], ["when"]);
     private static readonly Words<Decision> Decisions = new(("simple", Decision.Simple), ("guarded", Decision.Guarded));
     private static readonly TimeSpan ResumeWithin = TimeSpan.FromMinutes(30);
+
+    private static readonly MapShape Stop = new(
+        "a stop of the route",
+        [new("station-kind", Ids.FileForm, "the station kind")],
+        [new("when", Forms.Expression, "vehicles that have to pass it, by their options")]);
+
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "a plant",
+        [
+            new("plant", Ids.FileForm, "id of the plant"),
+            new("zone", Forms.Text, "time zone (IANA name) of everything people read; stamps are kept in UTC"),
+            new("route", Forms.List(Forms.Either(Ids.FileForm, Forms.Map(Stop))), "station kinds a vehicle must pass, in this order"),
+        ],
+        [
+            new("title", Forms.Texts, "what people call it"),
+            new("day-starts", TimesOfDay.Form, "when the production day begins, in quotes: '06:00'"),
+            new("shifts", Forms.Names(Ids.NameForm, Forms.Map(ShiftBinder.Shape)), "shifts, for statistics; may pass midnight, must not overlap"),
+            new("decision", Forms.Word(Decisions), "decision rule where a step says none"),
+            new("resume-within", Forms.Duration(TimeSpan.Zero, TimeSpan.FromDays(7)), "an interrupted run older than this ends as interrupted"),
+            new("places", Forms.Names(Ids.NameForm, Forms.Texts), "where an operator stands; steps name them with 'place'"),
+        ]);
 
     /// <summary>The plant; null: already reported.</summary>
     /// <param name="type">Null where the plant has no vehicle type yet; conditions of the route are then not looked at.</param>
@@ -36,7 +54,7 @@ internal static class PlantBinder
             DayStarts = TimesOfDay.Read(keys, "day-starts") ?? TimeOnly.MinValue,
             Shifts = ShiftBinder.Bind(keys.FreeMap("shifts"), report),
             Decision = keys.Word("decision", Decisions) ?? Decision.Simple,
-            ResumeWithin = keys.Duration("resume-within", TimeSpan.Zero, TimeSpan.FromDays(7)) ?? ResumeWithin,
+            ResumeWithin = keys.Duration("resume-within") ?? ResumeWithin,
             Route = Route(keys, type, batch),
             Places = Places(keys.FreeMap("places"), report),
         };

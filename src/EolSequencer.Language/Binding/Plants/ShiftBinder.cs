@@ -13,7 +13,11 @@ internal static class ShiftBinder
 {
     private const int MinutesOfDay = 24 * 60;
 
-    private static readonly MapShape Shape = new("a shift", ["from", "to"], []);
+    /// <summary>The keys of a shift.</summary>
+    public static MapShape Shape { get; } = new(
+        "a shift",
+        [new("from", TimesOfDay.Form, "when it begins: '06:00'"), new("to", TimesOfDay.Form, "when it ends: '14:00'")],
+        []);
 
     public static ImmutableArray<Shift> Bind(YamlMap? map, Report report)
     {

@@ -8,6 +8,9 @@ namespace EolSequencer.Language.Binding.Plants;
 /// <summary>Reads times of day such as <c>'06:00'</c>.</summary>
 internal static class TimesOfDay
 {
+    /// <summary>What such a time looks like.</summary>
+    public static ValueForm Form { get; } = new ValueForm.Text("^(?:[01][0-9]|2[0-3]):[0-5][0-9]$", Subject.None);
+
     /// <summary>The time behind a key; null: absent, or already reported.</summary>
     public static TimeOnly? Read(MapReader keys, string key)
     {

@@ -10,14 +10,22 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Reads <c>capture: [bus.gear]</c> and <c>capture: { channels: [bus.gear], every: 20 ms }</c>.</summary>
 internal static class CaptureBinder
 {
-    private static readonly MapShape Shape = new("a capture", ["channels"], ["every"]);
+    private static readonly ValueForm Captured = Forms.List(Forms.Named(Subject.Channel));
+
+    private static readonly MapShape Shape = new(
+        "a capture",
+        [new("channels", Captured, "what is captured")],
+        [new("every", Forms.Duration(TimeSpan.FromMilliseconds(1), TimeSpan.FromHours(1)), "how often; every reading if nothing is said")]);
+
+    /// <summary>What a capture looks like.</summary>
+    public static ValueForm Form { get; } = Forms.Either(Captured, Forms.Map(Shape));
 
     public static Capture? Bind(MapReader keys, Scope scope)
     {
         if (keys.Find("capture") is not { } node) return null;
         if (node is YamlList) return Channels(keys.List("capture"), scope) is { IsEmpty: false } all ? new Capture(all, null) : null;
         if (MapReader.Open(node, Shape, scope.Report) is not { } inner) return null;
-        var every = inner.Duration("every", TimeSpan.FromMilliseconds(1), TimeSpan.FromHours(1));
+        var every = inner.Duration("every");
         return Channels(inner.List("channels"), scope) is { IsEmpty: false } some ? new Capture(some, every) : null;
     }
 

@@ -22,6 +22,9 @@ internal static class DeviceReads
         ("range", Reduction.Range),
         ("count", Reduction.Count));
 
+    /// <summary>The key that says what becomes of the readings.</summary>
+    public static MapKey ReduceKey { get; } = new("reduce", Forms.Word(Reductions), "makes one value of the readings");
+
     public static BoundAction? Read(MapReader keys, Scope scope)
     {
         if (keys.Text("read") is not { } text || ChannelReference.Channel(ScalarPart.Whole(text), scope) is not { } found) return null;
@@ -41,7 +44,7 @@ internal static class DeviceReads
         var lasts = Operands.Time(keys.Find("for"), "'for'", scope);
         var until = Conditions.Add(keys, "until", scope.Names, scope.Context.Batch);
         var every = Operands.Time(keys.Find("every"), "'every'", scope) ?? scope.Defaults.Every;
-        var mayMiss = (int)(keys.Whole("may-miss", 0, 1_000_000) ?? 0);
+        var mayMiss = (int)(keys.Whole("may-miss") ?? 0);
         var reduce = Reduce(keys);
         if (keys.ExactlyOne(["for", "until"], "end") is null) return null;
         if (every is null && !keys.Has("every")) scope.Report.Add(SyntaxCodes.MissingKey, keys.Place, "it is not said how often is sampled", "add  every: 100 ms  or another time");

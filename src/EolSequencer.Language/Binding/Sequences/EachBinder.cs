@@ -15,6 +15,10 @@ internal static class EachBinder
     /// <summary>The most instances of one group.</summary>
     private const int MostInstances = 1_000;
 
+    /// <summary>The key that holds them.</summary>
+    public static MapKey Key { get; } = new(
+        "each", Forms.Names(Ids.FirstNameForm, Forms.Either(Ids.IndexList, Forms.Named(Subject.Channel))), "one instance per value: a list, ecus, or the indexes of a channel");
+
     public static ImmutableArray<LoopName> Bind(MapReader keys, Scope scope)
     {
         if (keys.FreeMap("each") is not { } map) return [];

@@ -12,12 +12,19 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>A fragment's file before its steps are bound.</summary>
 internal sealed record FragmentFile(MapReader Keys, ImmutableArray<BoundParameter> Parameters, ImmutableArray<Words> Words, LocalText? Title)
 {
-    private static readonly MapShape Shape = new("a fragment", ["fragment", "steps"], ["title", "devices", "parameters", "words", "defaults"]);
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "a fragment",
+        [
+            new("fragment", Ids.FileForm, "id of the fragment"),
+            new("steps", NodeListBinder.Form, "steps, groups and branches"),
+        ],
+        [NodeRules.TitleKey, SequenceHead.DevicesKey, ParameterBinder.Key, WordsBinder.Key, DefaultsBinder.Key]);
 
     /// <summary>The head of the file; null: already reported.</summary>
     public static FragmentFile? Open(YamlNode root, Report report)
     {
-        if (MapReader.Open(root, Shape, report) is not { } keys) return null;
+        if (MapReader.Open(root, File, report) is not { } keys) return null;
         if (keys.Find("fragment") is { } id) Ids.OfFile(id, "a fragment", report);
         var devices = keys.FreeMap("devices")?.Entries.Select(entry => entry.Key.Text) ?? [];
         var parameters = ParameterBinder.Bind(keys.FreeMap("parameters"), devices, report);

@@ -11,17 +11,33 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Binds a group: steps of its own or those of a fragment, once or in loops.</summary>
 internal static class GroupBinder
 {
-    private static readonly MapShape Shape = new(
-        "a group", ["group"], ["steps", "use", "with", "each", "any-order", "defaults", "resume", "capture", "always", .. NodeRules.Keys]);
-
     private static readonly Words<bool> Resume = new(("repeat", true));
+    private static readonly string[] Contents = ["steps", "use"];
+
+    /// <summary>The keys of a group.</summary>
+    public static MapShape Shape { get; } = new(
+        "a group",
+        [new("group", Ids.NameForm, "id, unique among its siblings")],
+        [
+            new("steps", NodeListBinder.Form, "what it holds"),
+            new("use", Forms.Named(Subject.Fragment), "the fragment whose steps it holds"),
+            new("with", Forms.Names(Forms.Text, Forms.Value), "values for the parameters of the fragment"),
+            EachBinder.Key,
+            new("any-order", Forms.YesNo, "all prompts on one screen; they end in whatever order"),
+            DefaultsBinder.Key,
+            new("resume", Forms.Word(Resume), "repeat: after an interruption it begins again"),
+            new("capture", CaptureBinder.Form, "channels that are kept as a trace while it runs"),
+            new("always", NodeListBinder.Form, "run after its steps, whatever happened in it"),
+            .. NodeRules.Keys,
+        ],
+        Contents);
 
     /// <summary>The group; null: already reported.</summary>
     public static BoundNode? Bind(YamlMap map, Scope scope)
     {
         if (MapReader.Open(map, Shape, scope.Report) is not { } keys || keys.Find("group") is not { } idNode) return null;
         var id = Ids.Name(idNode, "a group", scope.Report);
-        if (keys.ExactlyOne(["steps", "use"], "content") is not { } content || id is null) return null;
+        if (keys.ExactlyOne(Contents, "content") is not { } content || id is null) return null;
         if (scope.Depth >= Scope.MostDepth)
         {
             scope.Report.Add(SequenceCodes.TooDeep, idNode.Place, $"'{id}' lies in {Scope.MostDepth.ToString(CultureInfo.InvariantCulture)} groups already");

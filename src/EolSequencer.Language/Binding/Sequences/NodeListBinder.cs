@@ -11,6 +11,17 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Binds steps, groups and branches one after the other.</summary>
 internal static class NodeListBinder
 {
+    // A step is told from a group as Bind tells them.
+    private static readonly ValueForm Nodes = Forms.List(new ValueForm.Cases("a step, a group or branches",
+    [
+        ("together", new ValueForm.Described(() => Forms.Map(TogetherBinder.Shape))),
+        ("step", StepShapes.Form),
+        ("group", new ValueForm.Described(() => Forms.Map(GroupBinder.Shape))),
+    ]));
+
+    /// <summary>What a list of steps looks like.</summary>
+    public static ValueForm Form { get; } = new ValueForm.Described(() => Nodes);
+
     /// <summary>The nodes of a list, those with a fault left out.</summary>
     /// <param name="siblings">The ids taken at this level, each with its place; branches share those of the level they stand in.</param>
     public static BoundNodes Bind(IReadOnlyList<YamlNode> items, Scope scope, Dictionary<string, SourcePlace> siblings)

@@ -13,16 +13,45 @@ namespace EolSequencer.Language.Binding.Sequences;
 internal static class NodeRules
 {
     /// <summary>The keys it reads.</summary>
-    public static string[] Keys { get; } = ["title", "when", "only-if", "require", "retry", "caution", "place"];
+    public static MapKey[] Keys => [TitleKey, WhenKey, OnlyIfKey, .. Others];
 
-    private static readonly MapShape RequireShape = new("a requirement", ["that"], ["else"]);
-    private static readonly MapShape RetryShape = new("a rule for retries", ["times"], ["on", "pause"]);
+    /// <summary>What people call something.</summary>
+    public static MapKey TitleKey { get; } = new("title", Forms.Texts, "what people call it");
+
+    /// <summary>The condition that is decided before the run.</summary>
+    public static MapKey WhenKey { get; } = new("when", Forms.Expression, "does it apply to this vehicle? Decided once before the first step, from vehicle, order, parameters and loop names");
+
+    /// <summary>The condition that is decided at its turn.</summary>
+    public static MapKey OnlyIfKey { get; } = new("only-if", Forms.Expression, "is it needed now? Decided at its turn, from readings and results too");
+
     private static readonly Words<bool> Else = new(("stop", true));
     private static readonly Words<Verdict> RetryOn = new(("fail", Verdict.Fail), ("inconclusive", Verdict.Inconclusive), ("error", Verdict.Error));
     private static readonly ImmutableArray<Verdict> RetryOnAny = [Verdict.Fail, Verdict.Inconclusive, Verdict.Error];
 
     private const string CautionNotNeeded = "not-needed";
-    private const int MostRetries = 9;
+
+    private static readonly ValueForm Retries = Forms.Whole(1, 9);
+
+    private static readonly MapShape RequireShape = new(
+        "a requirement",
+        [new("that", Forms.Expression, "what must hold all the time")],
+        [new("else", Forms.Word(Else), "stop: the run ends as well")]);
+
+    private static readonly MapShape RetryShape = new(
+        "a rule for retries",
+        [new("times", Retries, "further attempts")],
+        [
+            new("on", Forms.OneOrMore(Forms.Word(RetryOn)), "verdicts after which another attempt is made; all three if nothing is said"),
+            new("pause", Forms.Duration(TimeSpan.Zero, TimeSpan.FromHours(1)), "time before the next attempt"),
+        ]);
+
+    private static readonly MapKey[] Others =
+    [
+        new("require", Forms.Either(Forms.Expression, Forms.Map(RequireShape)), "must hold all the time; false ends the step as inconclusive"),
+        new("retry", Forms.Either(Retries, Forms.Map(RetryShape)), "further attempts after fail, inconclusive or error"),
+        new("caution", Forms.Texts, "what the operator reads and acknowledges before it begins; not-needed says on purpose that there is none"),
+        new("place", Forms.Named(Subject.Place), "where the operator stands, a place of the plant"),
+    ];
 
     /// <summary>The same node with its title, conditions, retries, caution and place.</summary>
     /// <param name="scope">The place in front of the node.</param>
@@ -50,11 +79,11 @@ internal static class NodeRules
 
     private static RetryRule? Retry(MapReader keys)
     {
-        if (keys.Find("retry") is not YamlMap) return keys.Whole("retry", 1, MostRetries) is { } few ? new RetryRule((int)few, RetryOnAny, TimeSpan.Zero) : null;
+        if (keys.Find("retry") is not YamlMap) return keys.Whole("retry") is { } few ? new RetryRule((int)few, RetryOnAny, TimeSpan.Zero) : null;
         if (keys.Open("retry", RetryShape) is not { } inner) return null;
-        var pause = inner.Duration("pause", TimeSpan.Zero, TimeSpan.FromHours(1)) ?? TimeSpan.Zero;
+        var pause = inner.Duration("pause") ?? TimeSpan.Zero;
         ImmutableArray<Verdict> on = [.. inner.OneOrMore("on").Select(item => item.AsWord("an entry of 'on'", RetryOn, inner.Report)).OfType<Verdict>().Distinct()];
-        return inner.Whole("times", 1, MostRetries) is { } times ? new RetryRule((int)times, on.IsEmpty ? RetryOnAny : on, pause) : null;
+        return inner.Whole("times") is { } times ? new RetryRule((int)times, on.IsEmpty ? RetryOnAny : on, pause) : null;
     }
 
     private static LocalText? Caution(MapReader keys, Scope scope) =>

@@ -9,7 +9,13 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Reads what a failed check is called and where the fault may be.</summary>
 internal static class NonconformityBinder
 {
-    private static readonly MapShape Shape = new("a nonconformity", ["code"], ["where"]);
+    private static readonly MapShape Shape = new(
+        "a nonconformity",
+        [new("code", Ids.NameForm, "what it is called")],
+        [new("where", Ids.IndexList, "where it may be")]);
+
+    /// <summary>The key that holds it.</summary>
+    public static MapKey Key { get; } = new("nonconformity", Forms.Map(Shape), "what a failed judge is called, and where it may be");
 
     public static NonconformityHint? Read(MapReader keys, Report report)
     {

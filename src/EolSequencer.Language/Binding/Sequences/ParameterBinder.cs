@@ -9,7 +9,18 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Reads the parameters of a sequence or fragment.</summary>
 internal static class ParameterBinder
 {
-    private static readonly MapShape Shape = new("a parameter", [], [.. Shapes.Keys, "default", "window"]);
+    private static readonly MapShape Shape = new(
+        "a parameter",
+        [],
+        [
+            .. Shapes.Keys,
+            new("default", Forms.Either(Forms.Text, Forms.List(Forms.Text)), "its value when nobody gives one"),
+            new("window", Forms.Text, "what its value must lie in"),
+        ],
+        Shapes.EitherOf);
+
+    /// <summary>The key that holds them.</summary>
+    public static MapKey Key { get; } = new("parameters", Forms.Names(Ids.FirstNameForm, Forms.Map(Shape)), "values that may be set without touching steps");
 
     /// <param name="roles">Names of devices, which no parameter may have.</param>
     public static ImmutableArray<BoundParameter> Bind(YamlMap? map, IEnumerable<string> roles, Report report)

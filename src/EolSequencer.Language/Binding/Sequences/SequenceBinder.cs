@@ -37,10 +37,10 @@ internal static class SequenceBinder
         {
             Id = head.Id,
             Title = keys.Texts("title")?.ToLocalText() ?? LocalText.Plain(head.Id),
-            Revision = (int)(keys.Whole("revision", 1, int.MaxValue) ?? 1),
+            Revision = (int)(keys.Whole("revision") ?? 1),
             VehicleType = context.Vehicle.Type,
             StationKind = keys.Find("station-kind") is { } kind ? Ids.OfFile(kind, "'station-kind'", context.Report) ?? "" : "",
-            CycleTime = keys.Duration("cycle-time", TimeSpan.FromSeconds(1), TimeSpan.FromHours(24)),
+            CycleTime = keys.Duration("cycle-time"),
             Roles = [.. head.Roles(context)],
             Parameters = Parameters(parameters, context.Report),
             Needs = Needs(keys, context),

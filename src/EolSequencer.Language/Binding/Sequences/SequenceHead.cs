@@ -13,15 +13,36 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <param name="Devices">The roles in written order, each with the id of its kind.</param>
 internal sealed record SequenceHead(MapReader Keys, string Id, YamlScalar VehicleType, ImmutableArray<(string Role, YamlScalar Kind)> Devices)
 {
-    private static readonly MapShape Shape = new(
+    /// <summary>The key that names the devices.</summary>
+    public static MapKey DevicesKey { get; } = new("devices", Forms.Names(Ids.FirstNameForm, Forms.Named(Subject.DeviceKind)), "the roles it uses, each with its device kind");
+
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
         "a sequence",
-        ["sequence", "revision", "vehicle-type", "station-kind", "devices", "steps"],
-        ["title", "cycle-time", "needs", "parameters", "words", "defaults", "prepare", "always", "after-verdict"]);
+        [
+            new("sequence", Ids.FileForm, "id of the sequence"),
+            new("revision", Forms.Whole(1, int.MaxValue), "counts approved changes"),
+            new("vehicle-type", Forms.Named(Subject.VehicleType), "vehicle type it tests"),
+            new("station-kind", Ids.FileNamed(Subject.StationKind), "where it runs"),
+            DevicesKey,
+            new("steps", NodeListBinder.Form, "steps, groups and branches"),
+        ],
+        [
+            NodeRules.TitleKey,
+            new("cycle-time", Forms.Duration(TimeSpan.FromSeconds(1), TimeSpan.FromHours(24)), "what the station may take for one vehicle"),
+            new("needs", Forms.List(Forms.Named(Subject.StationKind)), "station kinds that must be passed before this run may begin"),
+            ParameterBinder.Key,
+            WordsBinder.Key,
+            DefaultsBinder.Key,
+            new("prepare", NodeListBinder.Form, "before the first step, and again after every interruption"),
+            new("always", NodeListBinder.Form, "whatever happened, also after a crash; 5 s a step, 30 s in all"),
+            new("after-verdict", NodeListBinder.Form, "sees run.verdict and cannot change it"),
+        ]);
 
     /// <summary>The head; null: already reported.</summary>
     public static SequenceHead? Read(YamlNode root, Report report)
     {
-        if (MapReader.Open(root, Shape, report) is not { } keys) return null;
+        if (MapReader.Open(root, File, report) is not { } keys) return null;
         var id = keys.Find("sequence") is { } node ? Ids.OfFile(node, "a sequence", report) : null;
         var devices = Roles(keys.FreeMap("devices"), report);
         return keys.Text("vehicle-type") is { } type ? new SequenceHead(keys, id ?? "", type, devices) : null;

@@ -12,6 +12,9 @@ internal static class StepBinder
 {
     private static readonly Words<bool> IfMissing = new(("error", false), ("fail", true));
 
+    /// <summary>The key that says whose fault a missing reading is.</summary>
+    public static MapKey IfMissingKey { get; } = new("if-missing", Forms.Word(IfMissing), "fail: a missing reading speaks of the vehicle");
+
     /// <summary>The step; null: already reported.</summary>
     public static BoundNode? Bind(YamlMap map, Scope scope)
     {

@@ -10,8 +10,21 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Reads what a step expects of its value and of the time it takes.</summary>
 internal static class StepJudging
 {
-    private static readonly MapShape Expect = new("an expectation", ["is"], ["record-only"]);
-    private static readonly MapShape Takes = new("an expectation of time", ["window"], ["record-only"]);
+    private static readonly MapKey RecordOnly = new("record-only", Forms.YesNo, "what is found is recorded and counts as none");
+
+    private static readonly MapShape Expect = new("an expectation", [new("is", Forms.Expectation, "what the value must be")], [RecordOnly]);
+    private static readonly MapShape Takes = new("an expectation of time", [new("window", Forms.Expectation, "what the time must be")], [RecordOnly]);
+
+    /// <summary>The keys about the value a step finds.</summary>
+    public static MapKey[] Keys { get; } =
+    [
+        new("expect", Forms.Either(Forms.Expectation, Forms.Map(Expect)), "what the value must be"),
+        DefaultsBinder.DecisionKey,
+        new("uncertainty", Forms.Quantity, "expanded uncertainty of the measurement, k = 2"),
+    ];
+
+    /// <summary>The key about the time a step takes.</summary>
+    public static MapKey TakesKey { get; } = new("takes", Forms.Either(Forms.Expectation, Forms.Map(Takes)), "what the time needed must be");
 
     /// <summary>The same step with what is expected of the value it finds.</summary>
     public static Step ReadExpect(MapReader keys, Step step, BoundAction action, Scope scope)

@@ -11,7 +11,11 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Binds branches that run side by side.</summary>
 internal static class TogetherBinder
 {
-    private static readonly MapShape Shape = new("branches", ["together"], ["when", "only-if"]);
+    /// <summary>The keys of branches.</summary>
+    public static MapShape Shape { get; } = new(
+        "branches",
+        [new("together", Forms.Names(Ids.NameForm, NodeListBinder.Form), "branches that run side by side, each a list of steps")],
+        [NodeRules.WhenKey, NodeRules.OnlyIfKey]);
 
     /// <param name="siblings">Branch names are no part of an id, so all branches share the ids of the level they stand in.</param>
     public static BoundNode? Bind(YamlMap map, Scope scope, Dictionary<string, SourcePlace> siblings)

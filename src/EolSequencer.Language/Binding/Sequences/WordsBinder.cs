@@ -9,6 +9,9 @@ namespace EolSequencer.Language.Binding.Sequences;
 /// <summary>Reads how values of loop names and parameters read on a screen.</summary>
 internal static class WordsBinder
 {
+    /// <summary>The key that holds them.</summary>
+    public static MapKey Key { get; } = new("words", Forms.Names(Forms.Text, Forms.Names(Forms.Text, Forms.Texts)), "how loop names and parameters read in prompts: name, value, text");
+
     public static ImmutableArray<Words> Bind(YamlMap? map, Report report)
     {
         var words = ImmutableArray.CreateBuilder<Words>();

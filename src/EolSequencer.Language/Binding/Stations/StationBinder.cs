@@ -13,8 +13,33 @@ namespace EolSequencer.Language.Binding.Stations;
 /// <summary>Reads a station file. Which adapters there are, and what their settings mean, is not known here.</summary>
 internal static class StationBinder
 {
-    private static readonly MapShape File = new("a station", ["station", "station-kind", "data", "devices"], ["title", "scanner"]);
-    private static readonly MapShape InstrumentShape = new("an instrument", ["id"], ["calibration-due"]);
+    private static readonly MapShape InstrumentShape = new(
+        "an instrument",
+        [new("id", Forms.Text, "what the instrument is called, written into every run")],
+        [new("calibration-due", new ValueForm.Text("^[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])$", Subject.None), "when its calibration ends: 2027-03-31")]);
+
+    // What else an adapter has are settings of its own.
+    private static readonly ValueForm AdapterForm = new ValueForm.Open(new MapShape(
+        "an adapter",
+        [new("adapter", Forms.Text, "what serves the role")],
+        [
+            new("wired-to", Forms.Text, "whose wires a simulated instrument hangs on"),
+            new("instrument", Forms.Map(InstrumentShape), "identity and calibration, written into every run"),
+        ]));
+
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "a station",
+        [
+            new("station", Ids.FileForm, "id of the station; held by one process at a time"),
+            new("station-kind", Ids.FileNamed(Subject.StationKind), "which sequences run here"),
+            new("data", Forms.Text, "data folder, relative to this file; one for all stations of a computer, outside the plant"),
+            new("devices", Forms.Names(Ids.FirstNameForm, AdapterForm), "binds each role of the sequences to an adapter"),
+        ],
+        [
+            new("title", Forms.Texts, "what people call it"),
+            new("scanner", AdapterForm, "where scanned codes come from"),
+        ]);
 
     /// <summary>The station; null: already reported.</summary>
     public static StationFile? Bind(PlantFile file, PlantFolder folder)

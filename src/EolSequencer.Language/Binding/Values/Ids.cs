@@ -23,6 +23,27 @@ internal static class Ids
         "string struct switch this throw true try typeof uint ulong unchecked unsafe ushort using virtual void volatile while"
     ).Split(' ').ToFrozenSet(StringComparer.Ordinal);
 
+    private static readonly string NoKeyword = $"(?!(?:{string.Join('|', Keywords.Concat(YamlWords.Select(AnyCase)).Order(StringComparer.Ordinal))})$)";
+
+    /// <summary>What <see cref="Name"/> takes.</summary>
+    public static ValueForm.Text NameForm { get; } = new($"^{NoKeyword}[A-Za-z][A-Za-z0-9_]{{0,{Longest - 1}}}$", Subject.None);
+
+    /// <summary>What <see cref="FirstName"/> takes.</summary>
+    public static ValueForm.Text FirstNameForm { get; } =
+        new($"^(?!(?:{string.Join('|', ExpressionNames.Reserved)})$){NoKeyword}[A-Za-z][A-Za-z0-9_]{{0,{Longest - 1}}}$", Subject.None);
+
+    /// <summary>What <see cref="OfFile"/> takes.</summary>
+    public static ValueForm.Text FileForm { get; } = new($"^{NoKeyword}[A-Za-z][A-Za-z0-9_-]{{0,{Longest - 1}}}$", Subject.None);
+
+    /// <summary>What <see cref="IndexValue"/> takes.</summary>
+    public static ValueForm.Text IndexForm { get; } = new($"^[A-Za-z0-9_-]{{1,{Longest}}}$", Subject.None);
+
+    /// <summary>What <see cref="IndexValues"/> takes.</summary>
+    public static ValueForm IndexList { get; } = Forms.List(IndexForm);
+
+    /// <summary>The id of a file, or of what only its name stands for, that an editor can look up.</summary>
+    public static ValueForm FileNamed(Subject subject) => FileForm with { About = subject };
+
     /// <summary>The name of a step, option, channel or anything else an expression can say; null: already reported.</summary>
     public static string? Name(YamlNode node, string what, Report report)
     {
@@ -73,6 +94,8 @@ internal static class Ids
 
         return values.Count == 0 ? null : values.ToImmutable();
     }
+
+    private static string AnyCase(string word) => string.Concat(word.Select(letter => $"[{letter}{char.ToUpperInvariant(letter)}]"));
 
     private static string? WhyNoName(string text)
     {

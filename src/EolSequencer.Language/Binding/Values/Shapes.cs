@@ -14,10 +14,24 @@ internal static class Shapes
 {
     private static readonly string[] Types = ["number", "text", "text(n)", "yes-no", "time", "list"];
 
-    /// <summary>The keys by which a map declares a type.</summary>
-    public static string[] Keys { get; } = ["as", "unit", "one-of"];
+    /// <summary>What stands behind <c>as</c>.</summary>
+    public static ValueForm WordForm { get; } = new ValueForm.Text("^(?:number|text|yes-no|time|list|text\\(\\s*0*(?:[1-9]|[1-9][0-9]|1[0-9][0-9]|2[0-4][0-9]|25[0-5])\\s*\\))$", Subject.None);
 
-    private static readonly MapShape OwnMap = new("a type", [], Keys);
+    /// <summary>The keys by which a map declares a type.</summary>
+    public static MapKey[] Keys { get; } =
+    [
+        new("as", WordForm, "type of the value: number, text, text(n), yes-no, time, list"),
+        new("unit", Forms.Unit, "unit of a number; without it the number is a count"),
+        new("one-of", Forms.List(Ids.IndexForm, 2), "the only values possible"),
+    ];
+
+    /// <summary>The keys of which a type has exactly one.</summary>
+    public static string[] EitherOf { get; } = ["as", "one-of"];
+
+    private static readonly MapShape OwnMap = new("a type", [], Keys, EitherOf);
+
+    /// <summary>A type that stands behind one key.</summary>
+    public static ValueForm Form { get; } = Forms.Either(WordForm, Forms.Map(OwnMap));
 
     /// <summary>A type that stands behind one key: a word such as <c>yes-no</c>, or a map; null: already reported.</summary>
     public static ValueShape? Read(YamlNode node, string what, Report report)
@@ -29,7 +43,7 @@ internal static class Shapes
     /// <summary>The type that <c>as</c>, <c>unit</c> and <c>one-of</c> of a map declare; null: already reported.</summary>
     public static ValueShape? Read(MapReader keys)
     {
-        if (keys.ExactlyOne(["as", "one-of"], "type") is not { } key || keys.Find(key) is not { } node) return null;
+        if (keys.ExactlyOne(EitherOf, "type") is not { } key || keys.Find(key) is not { } node) return null;
         var shape = key == "as" ? OfWord(node, "'as'", keys.Report) : Choices(node, keys.Report) is { } choices ? ValueShape.OneOf(choices) : null;
         if (shape is null || !keys.Has("unit")) return shape;
 

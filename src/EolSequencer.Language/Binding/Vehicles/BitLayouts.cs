@@ -13,6 +13,15 @@ internal static class BitLayouts
 {
     private const int MostBits = 32;
 
+    private static readonly ValueForm RangeForm = new ValueForm.Text(@"^\s*[0-9]+\s*(?:\+\s*[0-9]+\s*)?$", Subject.None);
+
+    /// <summary>The keys it reads.</summary>
+    public static MapKey[] Keys { get; } =
+    [
+        new("bit", RangeForm, "the one bit; bit n is bit n mod 8 of byte n div 8, 0 the least significant"),
+        new("bits", Forms.Either(RangeForm, Forms.Names(Ids.IndexForm, RangeForm)), "FIRST+COUNT, or a map of names to it: then the channel has an index"),
+    ];
+
     /// <summary>The layout; null: already reported.</summary>
     /// <param name="mostBit">Number of the last bit there is.</param>
     public static BitLayout? Read(MapReader keys, int mostBit)

@@ -11,23 +11,36 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads the channels of a vehicle type: how each is obtained, its type, and the vehicles that have it.</summary>
 internal sealed class ChannelBinder(VehicleParts parts)
 {
-    private static readonly string[] Sources = ["data", "routine", "service", "obd", "frame"];
-    private static readonly string[] Polled = ["when", "every", "if-missing"];
-    private static readonly string[] Places = ["as", "bit", "bits", .. RawForms.Keys];
-
-    private static readonly Dictionary<string, MapShape> ShapesBySource = new(StringComparer.Ordinal)
-    {
-        ["data"] = new MapShape("a channel with 'data'", ["from", "data"], ["by", .. Places, .. Polled]),
-        ["routine"] = new MapShape("a channel with 'routine'", ["from", "routine"], ["by", .. Places, .. Polled]),
-        ["service"] = new MapShape("a channel with 'service'", ["from", "service"], ["by", "mask", "as", .. Polled]),
-        ["obd"] = new MapShape("a channel with 'obd'", ["obd"], Polled),
-        ["frame"] = new MapShape("a channel with 'frame'", ["frame", "cycle"], [.. Places, "when", "if-missing"]),
-    };
-
     private static readonly Words<bool> IfMissing = new(("error", false), ("fail", true));
 
-    /// <summary>Longest time between two readings that a file may ask for.</summary>
-    private static readonly TimeSpan Slowest = TimeSpan.FromHours(1);
+    /// <summary>Times between two readings that a file may ask for.</summary>
+    private static readonly ValueForm Pace = Forms.Duration(TimeSpan.FromMilliseconds(1), TimeSpan.FromHours(1));
+
+    private static readonly MapKey[] Common =
+    [
+        new("when", Forms.Expression, "vehicles that have it, by their options; where 'from' exists if nothing is said"),
+        new("if-missing", Forms.Word(IfMissing), "fail: a missing reading speaks of the vehicle"),
+    ];
+
+    private static readonly MapKey[] Polled = [.. Common, new("every", Pace, "how often a condition asks; 100 ms if nothing is said")];
+    private static readonly MapKey[] Placed = [new("as", RawTypes.Form, "raw type: uint16, int8, float32, yes-no, text(n), bytes(n)"), .. BitLayouts.Keys, .. RawForms.Keys];
+
+    private static readonly ValueForm.Cases BySource = new("a channel",
+    [
+        ("data", Source("data", [UnitChoice.From, new("data", Forms.Whole(0, 0xFFFF), "data identifier (ISO 14229-1, service 22)")], [UnitChoice.By, .. Placed, .. Polled])),
+        ("routine", Source("routine", [UnitChoice.From, new("routine", Forms.Whole(0, 0xFFFF), "routine whose results are asked for (service 31 03)")], [UnitChoice.By, .. Placed, .. Polled])),
+        ("service", Source("service", [UnitChoice.From, ServiceWords.Service], [UnitChoice.By, .. ServiceWords.Keys, .. Polled])),
+        ("obd", Source("obd", [new("obd", Forms.Whole(0, 0xFF), "parameter of service 01; formula and unit are those of SAE J1979")], Polled)),
+        ("frame", Source("frame",
+            [
+                new("frame", Forms.Whole(0, 0x1FFFFFFF), "identifier of a cyclic frame; nothing is asked"),
+                new("cycle", Pace, "cycle time; three of it without a frame make the value stale"),
+            ],
+            [.. Placed, .. Common])),
+    ]);
+
+    /// <summary>What a channel looks like, by the key that says how it is obtained.</summary>
+    public static ValueForm Form => BySource;
 
     public ImmutableSortedDictionary<string, ChannelDescription> Bind(YamlMap? map)
     {
@@ -44,14 +57,13 @@ internal sealed class ChannelBinder(VehicleParts parts)
     private ChannelDescription? Channel(YamlScalar key, YamlNode value)
     {
         if (value.AsMap("a channel", parts.Report) is not { } map) return null;
-        var source = Sources.FirstOrDefault(word => map.Find(word) is not null);
-        if (source is null)
+        if (BySource.Of(map) is not { } source)
         {
             parts.Report.Add(VehicleCodes.SourceWanted, key.Place, $"'{key.Text}' does not say how it is obtained");
             return null;
         }
 
-        if (MapReader.Open(map, ShapesBySource[source], parts.Report) is not { } keys) return null;
+        if (MapReader.Open(map, BySource.ShapeOf(source), parts.Report) is not { } keys) return null;
         var when = Conditions.Add(keys, "when", parts.Names, parts.Batch);
         var channel = source switch
         {
@@ -64,14 +76,14 @@ internal sealed class ChannelBinder(VehicleParts parts)
         {
             When = when ?? channel.When,
             MissingFails = keys.Word("if-missing", IfMissing) ?? false,
-            Every = source == "frame" ? null : keys.Duration("every", TimeSpan.FromMilliseconds(1), Slowest),
+            Every = source == "frame" ? null : keys.Duration("every"),
         };
     }
 
     private ChannelDescription? Record(MapReader keys, string source)
     {
         var unit = UnitChoice.Read(keys, parts);
-        var identifier = keys.Whole(source, 0, 0xFFFF);
+        var identifier = keys.Whole(source);
         var layout = BitLayouts.Read(keys, mostBit: 4095 * 8 - 1);
         if (layout is null || RawForms.Read(keys, "as", layout.Count) is not { } raw || unit is null || identifier is not { } id) return null;
         if (unit.IsAll)
@@ -107,7 +119,7 @@ internal sealed class ChannelBinder(VehicleParts parts)
 
     private ChannelDescription? Obd(MapReader keys)
     {
-        if (keys.Whole("obd", 0, 0xFF) is not { } parameter) return null;
+        if (keys.Whole("obd") is not { } parameter) return null;
         if (ObdParameters.ShapeOf((int)parameter) is { } shape)
         {
             return new ChannelDescription { Name = "", Shape = shape, Source = new ChannelSource.Obd((int)parameter) };
@@ -119,8 +131,8 @@ internal sealed class ChannelBinder(VehicleParts parts)
 
     private ChannelDescription? Broadcast(MapReader keys)
     {
-        var frame = keys.Whole("frame", 0, 0x1FFFFFFF);
-        var cycle = keys.Duration("cycle", TimeSpan.FromMilliseconds(1), Slowest);
+        var frame = keys.Whole("frame");
+        var cycle = keys.Duration("cycle");
         if (BitLayouts.Read(keys, mostBit: 511) is not { } layout) return null;
         if (layout.Count is null)
         {
@@ -131,6 +143,8 @@ internal sealed class ChannelBinder(VehicleParts parts)
         if (RawForms.Read(keys, "as", layout.Count) is not { } raw || frame is not { } id || cycle is not { } time) return null;
         return Described(raw, IndexOver(layout), null, new ChannelSource.Broadcast((uint)id, layout.Bits, raw.Form, time));
     }
+
+    private static ValueForm Source(string source, MapKey[] required, MapKey[] optional) => Forms.Map(new MapShape($"a channel with '{source}'", required, optional));
 
     private static ImmutableArray<IndexValue> IndexOver(BitLayout layout) => [.. layout.Names.Select(name => new IndexValue(name, null))];
 

@@ -13,8 +13,22 @@ internal static class ControlUnitBinder
 {
     private const long MostCanId = 0x1FFFFFFF;
 
-    private static readonly MapShape UnitShape = new("a control unit", ["can"], ["doip", "when"]);
-    private static readonly MapShape CanShape = new("the CAN address of a control unit", ["request", "response"], []);
+    private static readonly MapShape CanShape = new(
+        "the CAN address of a control unit",
+        [
+            new("request", Forms.Whole(0, MostCanId), "identifier of what is sent to it (ISO 15765-2, normal addressing)"),
+            new("response", Forms.Whole(0, MostCanId), "identifier of what it answers"),
+        ],
+        []);
+
+    /// <summary>The keys of a control unit.</summary>
+    public static MapShape UnitShape { get; } = new(
+        "a control unit",
+        [new("can", Forms.Map(CanShape), "identifiers of the diagnostic connection")],
+        [
+            new("doip", Forms.Whole(0, 0xFFFF), "logical address (ISO 13400-2)"),
+            new("when", Forms.Expression, "vehicles that have it, by their options"),
+        ]);
 
     /// <summary>The names alone, before anything else of the type is known.</summary>
     public static ImmutableArray<string> NamesOf(YamlMap? map) => map is null ? [] : [.. map.Entries.Select(entry => entry.Key.Text)];
@@ -31,9 +45,9 @@ internal static class ControlUnitBinder
             if (MapReader.Open(value, UnitShape, report) is not { } keys) continue;
 
             var when = Conditions.Add(keys, "when", names, batch);
-            var doip = (int?)keys.Whole("doip", 0, 0xFFFF);
+            var doip = (int?)keys.Whole("doip");
             var can = keys.Open("can", CanShape);
-            if (can?.Whole("request", 0, MostCanId) is not { } request || can.Whole("response", 0, MostCanId) is not { } response || name is null) continue;
+            if (can?.Whole("request") is not { } request || can.Whole("response") is not { } response || name is null) continue;
 
             Own(request, name, can, "request", owners);
             Own(response, name, can, "response", owners);

@@ -11,7 +11,12 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads what an order says beside the options.</summary>
 internal static class FactBinder
 {
-    private static readonly MapShape Shape = new("a fact of the order", [], [.. Shapes.Keys, "by"]);
+    /// <summary>The keys of a fact.</summary>
+    public static MapShape Shape { get; } = new(
+        "a fact of the order",
+        [],
+        [.. Shapes.Keys, new("by", Forms.Either(Forms.Word(VehicleParts.AllUnits), Ids.IndexList), "index values, or ecus: one value for each control unit")],
+        Shapes.EitherOf);
 
     /// <param name="units">Names of the control units, for <c>by: ecus</c>.</param>
     public static ImmutableArray<OrderFact> Bind(YamlMap? map, ImmutableArray<string> units, Report report)

@@ -10,7 +10,13 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads the table of limits. What each judges, and so its unit, is known where a step names it.</summary>
 internal static class LimitBinder
 {
-    private static readonly MapShape Row = new("a row of a limit", ["is"], ["when"]);
+    private static readonly MapShape Row = new(
+        "a row of a limit",
+        [new("is", Forms.Expectation, "what the value must be")],
+        [new("when", Forms.Expression, "vehicles the row is for; exactly one row applies to each")]);
+
+    /// <summary>What a limit looks like: one window, a row for each kind of vehicle, or a window by index.</summary>
+    public static ValueForm Form { get; } = Forms.Either(Forms.Expectation, Forms.List(Forms.Map(Row), 1), Forms.Names(Ids.IndexForm, Forms.Expectation));
 
     public static ImmutableDictionary<string, LimitDefinition> Bind(YamlMap? map, VehicleParts parts)
     {

@@ -11,7 +11,8 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads the options of a vehicle type: one of several words, or yes or no.</summary>
 internal static class OptionBinder
 {
-    private static readonly MapShape Shape = new("an option", [], Shapes.Keys);
+    /// <summary>The keys of an option.</summary>
+    public static MapShape Shape { get; } = new("an option", [], Shapes.Keys, Shapes.EitherOf);
 
     public static ImmutableArray<OptionDescription> Bind(YamlMap? map, Report report)
     {

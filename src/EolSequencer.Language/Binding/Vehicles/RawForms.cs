@@ -14,7 +14,14 @@ internal static class RawForms
     private static readonly Words<bool> ByteOrders = new(("big", false), ("little", true));
 
     /// <summary>The keys it reads beside the type's own.</summary>
-    public static string[] Keys { get; } = ["scale", "offset", "invalid", "padding", "byte-order"];
+    public static MapKey[] Keys { get; } =
+    [
+        new("scale", Forms.Quantity, "value = raw × scale + offset; its unit is the channel's"),
+        new("offset", Forms.Quantity, "in the unit of 'scale'"),
+        new("invalid", Forms.OneOrMore(Forms.Whole(-(1L << 31), (1L << 32) - 1)), "raw values that mean no value"),
+        new("padding", Forms.Whole(0, 0xFF), "byte that fills a short text at its end; removed before it is compared"),
+        new("byte-order", Forms.Word(ByteOrders), "of values across bytes; big if nothing is said"),
+    ];
 
     /// <summary>The form; null: already reported.</summary>
     /// <param name="typeKey">The key that holds the type: <c>as</c>, <c>to</c> or <c>returns</c>.</param>
@@ -57,7 +64,7 @@ internal static class RawForms
             Offset = offset.Number,
             Unit = scale.Unit,
             Invalid = Invalid(keys, type, length),
-            Padding = (byte?)keys.Whole("padding", 0, 0xFF),
+            Padding = (byte?)keys.Whole("padding"),
             IsLittleEndian = keys.Word("byte-order", ByteOrders) ?? false,
         };
         return new RawValue(form, ShapeOf(type, length, scale.Unit));

@@ -1,6 +1,7 @@
 using System.Globalization;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Devices;
 
@@ -12,6 +13,10 @@ internal static class RawTypes
     private const int MostBits = 32;
 
     private static readonly string[] Words = ["yes-no", "uint8", "uint16", "uint24", "uint32", "int8", "int16", "int32", "float32", "text(n)", "bytes(n)"];
+
+    /// <summary>What a raw type looks like.</summary>
+    public static ValueForm Form { get; } = new ValueForm.Text(
+        @"^(?:yes-no|float32|u?int0*(?:[1-9]|[12][0-9]|3[0-2])|(?:text|bytes)\(\s*0*(?:[1-9]|[1-9][0-9]|1[0-9][0-9]|2[0-4][0-9]|25[0-5])\s*\))$", Subject.None);
 
     /// <summary>Type and length (bits of numbers and truth values, bytes of texts); null: already reported.</summary>
     /// <param name="bits">How many bits the source gives; null when the type alone says it.</param>

@@ -23,6 +23,15 @@ internal static class ServiceWords
         ("not-completed-this-cycle", 0x40),
         ("warning-indicator", 0x80));
 
+    /// <summary>The keys it reads: the service, and what is asked of it.</summary>
+    public static MapKey Service { get; } = new("service", Forms.Word(Services), "a whole service of the control unit");
+
+    public static MapKey[] Keys { get; } =
+    [
+        new("mask", Forms.OneOrMore(Forms.Either(Forms.Word(StatusBits), Forms.Whole(1, 0xFF))), "status bits of the trouble codes asked for (ISO 14229-1 D.2)"),
+        new("as", Forms.Word("list", "yes-no"), "type of the value: list of trouble codes, yes-no of presence"),
+    ];
+
     /// <summary>The service, its type and the status bits asked for; null: already reported.</summary>
     public static (ServiceRead Kind, ValueShape Shape, byte Mask)? Read(MapReader keys)
     {

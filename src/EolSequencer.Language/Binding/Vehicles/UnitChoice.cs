@@ -13,8 +13,12 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <param name="When">The vehicles that have the one unit; null: all.</param>
 internal sealed record UnitChoice(string? Unit, ImmutableArray<IndexValue> Indexes, Expression? When)
 {
-    /// <summary>The keys it reads.</summary>
-    public static string[] Keys { get; } = ["from", "by"];
+    /// <summary>The key that says who is asked.</summary>
+    public static MapKey From { get; } = new("from", Forms.Named(Subject.ControlUnit), "control unit that is asked; ecus: all fitted, or the one that the index of 'by' names");
+
+    /// <summary>The key that makes control units the index.</summary>
+    public static MapKey By { get; } = new(
+        "by", Forms.Either(Forms.Word(VehicleParts.AllUnits), Forms.List(Forms.Named(Subject.ControlUnit))), "one value for each control unit: ecus, or the listed ones");
 
     /// <summary>True when neither a name nor an index says which unit is meant.</summary>
     public bool IsAll => Unit is null && Indexes.IsEmpty;

@@ -11,23 +11,39 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads the actions of a vehicle type: which control unit does what.</summary>
 internal sealed class VehicleActionBinder(VehicleParts parts)
 {
-    private static readonly string[] Sources = ["control", "write", "routine", "service"];
-    private static readonly string[] Common = ["by", "when", .. Effects.Keys];
-
-    private static readonly Dictionary<string, MapShape> ShapesBySource = new(StringComparer.Ordinal)
-    {
-        ["control"] = new MapShape("an action with 'control'", ["from", "control", "to"], [.. RawForms.Keys, .. Common]),
-        ["write"] = new MapShape("an action with 'write'", ["from", "write", "to"], ["access", .. RawForms.Keys, .. Common]),
-        ["routine"] = new MapShape("an action with 'routine'", ["from", "routine"], ["returns", .. RawForms.Keys, .. Common]),
-        ["service"] = new MapShape("an action with 'service'", ["from", "service"], Common),
-    };
-
     private static readonly Words<ServiceAct> Services = new(
         ("clear-trouble-codes", ServiceAct.ClearTroubleCodes),
         ("return-control", ServiceAct.ReturnControl),
         ("extended-session", ServiceAct.ExtendedSession),
         ("default-session", ServiceAct.DefaultSession),
         ("reset", ServiceAct.Reset));
+
+    private static readonly ValueForm Identifier = Forms.Whole(0, 0xFFFF);
+    private static readonly MapKey To = new("to", RawTypes.Form, "raw type of what 'set … to' hands over");
+
+    private static readonly MapKey[] Common =
+    [
+        UnitChoice.By,
+        new("when", Forms.Expression, "vehicles that have it, by their options; where 'from' exists if nothing is said"),
+        .. Effects.Keys,
+    ];
+
+    private static readonly ValueForm.Cases BySource = new("an action",
+    [
+        ("control", Source("control",
+            [UnitChoice.From, new("control", Forms.Either(Identifier, Forms.Names(Ids.IndexForm, Identifier)), "output that is adjusted (service 2F 03), or one for each name"), To],
+            [.. RawForms.Keys, .. Common])),
+        ("write", Source("write",
+            [UnitChoice.From, new("write", Identifier, "data identifier that is written (service 2E)"), To],
+            [new("access", new ValueForm.Text("^level-0*(?:[1-9]|[1-5][0-9]|6[0-5])$", Subject.None), "security access (service 27) wanted first: level-3"), .. RawForms.Keys, .. Common])),
+        ("routine", Source("routine",
+            [UnitChoice.From, new("routine", Identifier, "routine that is started (service 31 01)")],
+            [new("returns", RawTypes.Form, "raw type of its first result, for 'expect'"), .. RawForms.Keys, .. Common])),
+        ("service", Source("service", [UnitChoice.From, new("service", Forms.Word(Services), "a whole service of the control unit")], Common)),
+    ]);
+
+    /// <summary>What an action looks like, by the key that says how it is done.</summary>
+    public static ValueForm Form => BySource;
 
     public ImmutableSortedDictionary<string, ActionDescription> Bind(YamlMap? map)
     {
@@ -44,14 +60,13 @@ internal sealed class VehicleActionBinder(VehicleParts parts)
     private ActionDescription? Action(YamlScalar key, YamlNode value)
     {
         if (value.AsMap("an action", parts.Report) is not { } map) return null;
-        var source = Sources.FirstOrDefault(word => map.Find(word) is not null);
-        if (source is null)
+        if (BySource.Of(map) is not { } source)
         {
             parts.Report.Add(VehicleCodes.ActWanted, key.Place, $"'{key.Text}' does not say how it is done");
             return null;
         }
 
-        if (MapReader.Open(map, ShapesBySource[source], parts.Report) is not { } keys) return null;
+        if (MapReader.Open(map, BySource.ShapeOf(source), parts.Report) is not { } keys) return null;
         var when = Conditions.Add(keys, "when", parts.Names, parts.Batch);
         if (UnitChoice.Read(keys, parts) is not { } unit) return null;
         var action = source switch
@@ -97,20 +112,22 @@ internal sealed class VehicleActionBinder(VehicleParts parts)
     {
         var raw = RawForms.Read(keys, "to", null);
         var level = AccessLevel(keys);
-        if (!IsSaid(unit, keys) || keys.Whole("write", 0, 0xFFFF) is not { } id || raw is null || level is null) return null;
+        if (!IsSaid(unit, keys) || keys.Whole("write") is not { } id || raw is null || level is null) return null;
         return new ActionDescription { Name = "", Indexes = unit.Indexes, To = raw.Shape, Source = new ActionSource.Write(unit.Unit, (int)id, raw.Form, level.Value) };
     }
 
     private ActionDescription? Routine(MapReader keys, UnitChoice unit)
     {
         var raw = keys.Has("returns") ? RawForms.Read(keys, "returns", null) : null;
-        if (!IsSaid(unit, keys) || keys.Whole("routine", 0, 0xFFFF) is not { } id || (keys.Has("returns") && raw is null)) return null;
+        if (!IsSaid(unit, keys) || keys.Whole("routine") is not { } id || (keys.Has("returns") && raw is null)) return null;
         return new ActionDescription { Name = "", Indexes = unit.Indexes, Returns = raw?.Shape, Source = new ActionSource.Routine(unit.Unit, (int)id, raw?.Form) };
     }
 
     private static ActionDescription? Service(MapReader keys, UnitChoice unit) => keys.Word("service", Services) is { } kind
         ? new ActionDescription { Name = "", Indexes = unit.Indexes, Source = new ActionSource.Service(unit.Unit, kind) }
         : null;
+
+    private static ValueForm Source(string source, MapKey[] required, MapKey[] optional) => Forms.Map(new MapShape($"an action with '{source}'", required, optional));
 
     private bool IsSaid(UnitChoice unit, MapReader keys)
     {

@@ -14,13 +14,29 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>Reads a vehicle-type file. Its conditions are taken up into the batch and compiled with everything else.</summary>
 internal static class VehicleTypeBinder
 {
-    private static readonly MapShape File = new(
-        "a vehicle type", ["vehicle-type", "options", "ecus"], ["title", "vin", "impossible", "order", "limits", "channels", "actions"]);
-
-    private static readonly MapShape VinShape = new("the rule for identification numbers", ["check-digit"], []);
-
     private static readonly Words<CheckDigitRule> CheckDigits = new(
         ("require", CheckDigitRule.Require), ("warn", CheckDigitRule.Warn), ("off", CheckDigitRule.Off));
+
+    private static readonly MapShape VinShape = new(
+        "the rule for identification numbers", [new("check-digit", Forms.Word(CheckDigits), "what position 9 means (49 CFR 565.15)")], []);
+
+    /// <summary>The keys of the file.</summary>
+    public static MapShape File { get; } = new(
+        "a vehicle type",
+        [
+            new("vehicle-type", Ids.FileForm, "id of the vehicle type"),
+            new("options", Forms.Names(Ids.NameForm, Forms.Map(OptionBinder.Shape)), "what one vehicle is fitted with: one-of, or as: yes-no"),
+            new("ecus", Forms.Names(Ids.NameForm, Forms.Map(ControlUnitBinder.UnitShape)), "control units"),
+        ],
+        [
+            new("title", Forms.Texts, "what people call it"),
+            new("vin", Forms.Map(VinShape), "rule for identification numbers"),
+            new("impossible", Forms.List(Forms.Expression), "combinations of options nobody builds; all others are checked"),
+            new("order", Forms.Names(Ids.NameForm, Forms.Map(FactBinder.Shape)), "facts of an order beside the options"),
+            new("limits", Forms.Names(Ids.NameForm, LimitBinder.Form), "windows by name: one, by vehicle, or by index"),
+            new("channels", Forms.Names(Ids.NameForm, ChannelBinder.Form), "what can be read, and how it is obtained"),
+            new("actions", Forms.Names(Ids.NameForm, VehicleActionBinder.Form), "what can be done, and how"),
+        ]);
 
     /// <summary>The vehicle type; null: already reported. A part with a fault is left out, so that others are still checked.</summary>
     public static BoundVehicleType? Bind(YamlNode root, ExpressionBatch batch, Report report)

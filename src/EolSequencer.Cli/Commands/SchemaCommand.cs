@@ -1,0 +1,38 @@
+using System.CommandLine;
+using System.Text;
+using EolSequencer.Language.Schema;
+using EolSequencer.Model.Judging;
+using Spectre.Console;
+
+namespace EolSequencer.Cli.Commands;
+
+/// <summary><c>eol schema</c>: the JSON Schema of all kinds of file, for editors.</summary>
+internal static class SchemaCommand
+{
+    public static Command Make(IAnsiConsole console)
+    {
+        var file = new Option<string?>("--out") { Description = "File to write it to; without it, it is printed.", HelpName = "FILE" };
+        var command = new Command("schema", "Writes the JSON Schema of all kinds of file, for editors (draft 2020-12).") { file };
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(file) is { } path) return Write(path, console);
+            console.Profile.Out.Writer.Write(SchemaDocument.Text());
+            return ExitCode.Pass;
+        });
+        return command;
+    }
+
+    private static int Write(string path, IAnsiConsole console)
+    {
+        try
+        {
+            File.WriteAllText(path, SchemaDocument.Text(), new UTF8Encoding(false));
+            return ExitCode.Pass;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            console.MarkupLineInterpolated($"[red]error[/]: {path} cannot be written: {fault.Message}");
+            return ExitCode.Document;
+        }
+    }
+}

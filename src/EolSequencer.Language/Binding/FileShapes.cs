@@ -1,0 +1,32 @@
+using EolSequencer.Language.Binding.Devices;
+using EolSequencer.Language.Binding.Orders;
+using EolSequencer.Language.Binding.Plants;
+using EolSequencer.Language.Binding.Sequences;
+using EolSequencer.Language.Binding.Stations;
+using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.Plants;
+using EolSequencer.Language.Scripts;
+using EolSequencer.Language.Syntax;
+
+namespace EolSequencer.Language.Binding;
+
+/// <summary>What a file of each kind looks like: the shapes that its reader reads it by.</summary>
+internal static class FileShapes
+{
+    /// <summary>The keys of a file.</summary>
+    public static MapShape Of(FileKind kind) => kind switch
+    {
+        FileKind.Plant => PlantBinder.File,
+        FileKind.VehicleType => VehicleTypeBinder.File,
+        FileKind.DeviceKind => DeviceKindBinder.File,
+        FileKind.Station => StationBinder.File,
+        FileKind.Sequence => SequenceHead.File,
+        FileKind.Fragment => FragmentFile.File,
+        FileKind.Order => OrderBinder.File,
+        FileKind.OperatorScript => ScriptBinder.File,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
+    };
+
+    /// <summary>What any file looks like, by its kind.</summary>
+    public static ValueForm Any { get; } = new ValueForm.Cases("a file", [.. FileKinds.All.Select(kind => (kind.Key(), Forms.Map(Of(kind))))]);
+}
