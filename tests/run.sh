@@ -14,6 +14,14 @@ need() { # command, Debian package, what is skipped without it
   command -v "$1" >/dev/null 2>&1 || echo "skipped: $3 ($1 is not here; on Debian: apt-get install $2)"
 }
 need tshark tshark "dissection of recorded frames by an independent program"
+need node nodejs "validation of files by an independent program"
+need npm npm "validation of files by an independent program"
+
+schema=tests/EolSequencer.OutsideProof.Tests/Schema
+if command -v npm >/dev/null 2>&1 && [ ! -d "$schema/node_modules" ]; then
+  (cd "$schema" && npm install --no-audit --no-fund --no-package-lock --silent) >/dev/null 2>&1 \
+    || { rm -rf "$schema/node_modules"; echo "skipped: validation of files by an independent program (npm install failed)"; }
+fi
 
 if ! dotnet build EolSequencer.sln -v quiet --nologo; then
   echo "0 passed, 1 failed"

@@ -27,6 +27,6 @@ internal static class FileShapes
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
     };
 
-    /// <summary>What any file looks like, by its kind.</summary>
-    public static ValueForm Any { get; } = new ValueForm.Cases("a file", [.. FileKinds.All.Select(kind => (kind.Key(), Forms.Map(Of(kind))))]);
+    /// <summary>What any file looks like, by its kind. Sequences and orders name a vehicle type as well, so that comes last; a vehicle type tells of orders in a map.</summary>
+    public static ValueForm Any { get; } = new ValueForm.Cases("a file", [.. FileKinds.All.OrderBy(kind => kind == FileKind.VehicleType).Select(kind => (kind.Key(), Forms.Map(Of(kind))))], IsKind: true);
 }

@@ -55,15 +55,17 @@ internal sealed class FormSchemas
     {
         var schema = new JsonObject { ["type"] = "array", ["items"] = Of(list.Item) };
         if (list.AtLeast > 0) schema["minItems"] = list.AtLeast;
+        if (list.AreDistinct) schema["uniqueItems"] = true;
         return schema;
     }
 
-    private JsonObject Names(ValueForm.Names names) => new()
+    private JsonObject Names(ValueForm.Names names)
     {
-        ["type"] = "object",
-        ["propertyNames"] = names.Name.Pattern is null ? true : Of(names.Name),
-        ["additionalProperties"] = Of(names.Value),
-    };
+        var schema = new JsonObject { ["type"] = "object", ["additionalProperties"] = Of(names.Value) };
+        if (names.Name.Pattern is not null) schema["propertyNames"] = Of(names.Name);
+        if (names.AtLeast > 0) schema["minProperties"] = names.AtLeast;
+        return schema;
+    }
 
     private JsonObject Shape(MapShape shape, bool isOpen) => Defined(shape, shape.What, () =>
     {
@@ -92,8 +94,8 @@ internal sealed class FormSchemas
         for (var number = 0; number < cases.All.Count; number++)
         {
             var (key, form) = cases.All[number];
-            var when = Requires(key);
-            if (number > 0) when["not"] = new JsonObject { ["anyOf"] = new JsonArray([.. cases.All.Take(number).Select(earlier => Requires(earlier.Key))]) };
+            var when = Has(key, cases);
+            if (number > 0) when["not"] = new JsonObject { ["anyOf"] = new JsonArray([.. cases.All.Take(number).Select(earlier => Has(earlier.Key, cases))]) };
             rules.Add(new JsonObject { ["if"] = when, ["then"] = Of(form) });
         }
 
@@ -104,6 +106,13 @@ internal sealed class FormSchemas
             ["anyOf"] = new JsonArray([.. cases.All.Select(one => Requires(one.Key))]),
             ["allOf"] = rules,
         };
+    }
+
+    private static JsonObject Has(string key, ValueForm.Cases cases)
+    {
+        var schema = Requires(key);
+        if (cases.IsKind) schema["properties"] = new JsonObject { [key] = new JsonObject { ["not"] = new JsonObject { ["type"] = "object" } } };
+        return schema;
     }
 
     private static IEnumerable<MapKey> KeysOf(ValueForm form) => form.Alternatives().SelectMany(one => one switch

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using EolSequencer.Model.Units;
 
 namespace EolSequencer.Language.Syntax;
@@ -35,7 +34,7 @@ internal static class Forms
     /// <summary>A number with or without a unit.</summary>
     public static ValueForm Quantity { get; } = new ValueForm.Text($@"^\s*{NumberPattern}(?:\s*\S[\s\S]*)?$", Subject.None);
 
-    public static ValueForm Unit { get; } = new ValueForm.Text(null, Subject.Unit);
+    public static ValueForm UnitText { get; } = new ValueForm.Text($"^\\s*(?:{Spelled(UnitTable.All)})\\s*$", Subject.Unit);
 
     public static ValueForm Whole(long least, long most) => new ValueForm.Whole(least, most);
 
@@ -52,15 +51,16 @@ internal static class Forms
     /// <summary>One item, or a list of them.</summary>
     public static ValueForm OneOrMore(ValueForm item) => new ValueForm.Either([item, new ValueForm.List(item)]);
 
-    public static ValueForm Names(ValueForm.Text name, ValueForm value) => new ValueForm.Names(name, value);
+    public static ValueForm Names(ValueForm.Text name, ValueForm value, int atLeast = 0) => new ValueForm.Names(name, value, atLeast);
 
     public static ValueForm Map(MapShape shape) => new ValueForm.Map(shape);
 
     public static ValueForm Either(params ValueForm[] forms) => new ValueForm.Either(forms);
 
-    private static string TimePattern()
-    {
-        var units = UnitTable.Of(Dimension.Time).SelectMany(unit => unit.OtherSpellings.Prepend(unit.Symbol)).Select(Regex.Escape);
-        return $@"{NumberPattern}\s*(?:{string.Join('|', units)})";
-    }
+    private static string TimePattern() => $@"{NumberPattern}\s*(?:{Spelled(UnitTable.Of(Dimension.Time))})";
+
+    // Only what ECMAScript takes for more than a letter is escaped: the validator's regular expressions refuse other escapes.
+    private static string Spelled(IEnumerable<Unit> units) => string.Join('|', units
+        .SelectMany(unit => unit.OtherSpellings.Prepend(unit.Symbol))
+        .Select(spelling => string.Concat(spelling.Select(letter => letter is '.' or '(' or ')' or '/' or '*' or '^' or '$' or '+' or '?' ? $"\\{letter}" : $"{letter}"))));
 }

@@ -31,11 +31,14 @@ internal abstract record ValueForm
     public sealed record Word(IReadOnlyList<string> All) : ValueForm;
 
     /// <summary>A list.</summary>
-    public sealed record List(ValueForm Item, int AtLeast = 0) : ValueForm;
+    /// <param name="AtLeast">How many items there are at least.</param>
+    /// <param name="AreDistinct">True: no item stands twice.</param>
+    public sealed record List(ValueForm Item, int AtLeast = 0, bool AreDistinct = false) : ValueForm;
 
     /// <summary>A map whose keys are names that its author chooses.</summary>
     /// <param name="Name">What such a name looks like.</param>
-    public sealed record Names(Text Name, ValueForm Value) : ValueForm;
+    /// <param name="AtLeast">How many there are at least.</param>
+    public sealed record Names(Text Name, ValueForm Value, int AtLeast = 0) : ValueForm;
 
     /// <summary>A map of one shape.</summary>
     public sealed record Map(MapShape Shape) : ValueForm;
@@ -45,7 +48,8 @@ internal abstract record ValueForm
 
     /// <summary>A map whose form goes by the first of these keys that it has; one it must have.</summary>
     /// <param name="What">What such a map is, as messages call it.</param>
-    public sealed record Cases(string What, IReadOnlyList<(string Key, ValueForm Form)> All) : ValueForm
+    /// <param name="IsKind">True: the key counts only with a text behind it.</param>
+    public sealed record Cases(string What, IReadOnlyList<(string Key, ValueForm Form)> All, bool IsKind = false) : ValueForm
     {
         /// <summary>The key that decides; null when the map has none of them.</summary>
         public string? Of(YamlMap map) => All.Select(one => one.Key).FirstOrDefault(key => map.Find(key) is not null);

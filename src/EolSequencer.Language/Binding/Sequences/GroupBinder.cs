@@ -19,7 +19,7 @@ internal static class GroupBinder
         "a group",
         [new("group", Ids.NameForm, "id, unique among its siblings")],
         [
-            new("steps", NodeListBinder.Form, "what it holds"),
+            new("steps", NodeListBinder.Filled, "what it holds"),
             new("use", Forms.Named(Subject.Fragment), "the fragment whose steps it holds"),
             new("with", Forms.Names(Forms.Text, Forms.Value), "values for the parameters of the fragment"),
             EachBinder.Key,

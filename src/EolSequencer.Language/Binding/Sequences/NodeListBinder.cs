@@ -12,15 +12,18 @@ namespace EolSequencer.Language.Binding.Sequences;
 internal static class NodeListBinder
 {
     // A step is told from a group as Bind tells them.
-    private static readonly ValueForm Nodes = Forms.List(new ValueForm.Cases("a step, a group or branches",
+    private static readonly ValueForm Node = new ValueForm.Cases("a step, a group or branches",
     [
         ("together", new ValueForm.Described(() => Forms.Map(TogetherBinder.Shape))),
         ("step", StepShapes.Form),
         ("group", new ValueForm.Described(() => Forms.Map(GroupBinder.Shape))),
-    ]));
+    ]);
 
     /// <summary>What a list of steps looks like.</summary>
-    public static ValueForm Form { get; } = new ValueForm.Described(() => Nodes);
+    public static ValueForm Form { get; } = Forms.List(Node);
+
+    /// <summary>What a list of steps looks like where there must be some.</summary>
+    public static ValueForm Filled { get; } = Forms.List(Node, 1);
 
     /// <summary>The nodes of a list, those with a fault left out.</summary>
     /// <param name="siblings">The ids taken at this level, each with its place; branches share those of the level they stand in.</param>

@@ -25,7 +25,7 @@ internal sealed record SequenceHead(MapReader Keys, string Id, YamlScalar Vehicl
             new("vehicle-type", Forms.Named(Subject.VehicleType), "vehicle type it tests"),
             new("station-kind", Ids.FileNamed(Subject.StationKind), "where it runs"),
             DevicesKey,
-            new("steps", NodeListBinder.Form, "steps, groups and branches"),
+            new("steps", NodeListBinder.Filled, "steps, groups and branches"),
         ],
         [
             NodeRules.TitleKey,

@@ -37,9 +37,9 @@ internal static class StepShapes
     [
         Of("ask", Forms.Texts, "a person does something; ends when 'until' becomes true, without it when confirmed", [], [Until, Picture, StepBinder.IfMissingKey, .. Ending]),
         Of("judge", Forms.Texts, "a person says ok or not ok", [], [Picture]),
-        Of("enter", Forms.Texts, "a person types a value", [], [new("as", Shapes.Form, "type of the value; follows from 'expect' if nothing is said"), new("unit", Forms.Unit, "unit of the value"), Picture, .. Judged]),
+        Of("enter", Forms.Texts, "a person types a value", [], [new("as", Shapes.Form, "type of the value; follows from 'expect' if nothing is said"), new("unit", Forms.UnitText, "unit of the value"), Picture, .. Judged]),
         Of("scan", Forms.Texts, "a person scans a code; it compares and never identifies", [], [Picture, .. Judged]),
-        Of("choose", Forms.Texts, "a person picks one word", [new("among", Forms.List(Ids.IndexForm, 2), "the words to pick from")], [Picture, .. Judged]),
+        Of("choose", Forms.Texts, "a person picks one word", [new("among", Ids.Choices, "the words to pick from")], [Picture, .. Judged]),
         Of("read", Forms.Named(Subject.Channel), "takes one reading of a channel", [], [Show, StepBinder.IfMissingKey, .. Judged]),
         Of("sample", Forms.Named(Subject.Channel), "takes readings of a channel for some time, or until a condition is true", [],
             [
@@ -57,7 +57,7 @@ internal static class StepShapes
         Of("set", Forms.Named(Subject.Action), "sets an output of a device; ends when it confirms", [new("to", Forms.Either(Forms.Value, Forms.List(Forms.Text)), "the value it is set to")], [StepBinder.IfMissingKey, .. Judged]),
         Of("do", Forms.Named(Subject.Action), "a device does something; ends when it confirms", [],
             [new("with", Forms.Names(Forms.Text, Forms.Either(Forms.Value, Forms.List(Forms.Text))), "the values of the action"), Show, StepBinder.IfMissingKey, .. Judged]),
-        Of("compute", Forms.Expression, "C# over readings and results; ends at once", [], [new("unit", Forms.Unit, "unit of a bare number"), StepBinder.IfMissingKey, .. Judged]),
+        Of("compute", Forms.Expression, "C# over readings and results; ends at once", [], [new("unit", Forms.UnitText, "unit of a bare number"), StepBinder.IfMissingKey, .. Judged]),
     ];
 
     private static readonly Dictionary<string, MapShape> ByAction = All.ToDictionary(shape => shape.Required[1], StringComparer.Ordinal);

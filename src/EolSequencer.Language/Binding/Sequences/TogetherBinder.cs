@@ -14,7 +14,7 @@ internal static class TogetherBinder
     /// <summary>The keys of branches.</summary>
     public static MapShape Shape { get; } = new(
         "branches",
-        [new("together", Forms.Names(Ids.NameForm, NodeListBinder.Form), "branches that run side by side, each a list of steps")],
+        [new("together", Forms.Names(Ids.NameForm, NodeListBinder.Form, 2), "branches that run side by side, each a list of steps")],
         [NodeRules.WhenKey, NodeRules.OnlyIfKey]);
 
     /// <param name="siblings">Branch names are no part of an id, so all branches share the ids of the level they stand in.</param>

@@ -39,7 +39,10 @@ internal static class Ids
     public static ValueForm.Text IndexForm { get; } = new($"^[A-Za-z0-9_-]{{1,{Longest}}}$", Subject.None);
 
     /// <summary>What <see cref="IndexValues"/> takes.</summary>
-    public static ValueForm IndexList { get; } = Forms.List(IndexForm);
+    public static ValueForm IndexList { get; } = new ValueForm.List(IndexForm, AreDistinct: true);
+
+    /// <summary>What <see cref="IndexValues"/> takes where there must be a choice.</summary>
+    public static ValueForm Choices { get; } = new ValueForm.List(IndexForm, 2, AreDistinct: true);
 
     /// <summary>The id of a file, or of what only its name stands for, that an editor can look up.</summary>
     public static ValueForm FileNamed(Subject subject) => FileForm with { About = subject };

@@ -21,8 +21,8 @@ internal static class Shapes
     public static MapKey[] Keys { get; } =
     [
         new("as", WordForm, "type of the value: number, text, text(n), yes-no, time, list"),
-        new("unit", Forms.Unit, "unit of a number; without it the number is a count"),
-        new("one-of", Forms.List(Ids.IndexForm, 2), "the only values possible"),
+        new("unit", Forms.UnitText, "unit of a number; without it the number is a count"),
+        new("one-of", Ids.Choices, "the only values possible"),
     ];
 
     /// <summary>The keys of which a type has exactly one.</summary>

@@ -36,7 +36,7 @@ internal sealed class ChannelBinder(VehicleParts parts)
                 new("frame", Forms.Whole(0, 0x1FFFFFFF), "identifier of a cyclic frame; nothing is asked"),
                 new("cycle", Pace, "cycle time; three of it without a frame make the value stale"),
             ],
-            [.. Placed, .. Common])),
+            [.. Placed, .. Common], "bit", "bits")),
     ]);
 
     /// <summary>What a channel looks like, by the key that says how it is obtained.</summary>
@@ -144,7 +144,7 @@ internal sealed class ChannelBinder(VehicleParts parts)
         return Described(raw, IndexOver(layout), null, new ChannelSource.Broadcast((uint)id, layout.Bits, raw.Form, time));
     }
 
-    private static ValueForm Source(string source, MapKey[] required, MapKey[] optional) => Forms.Map(new MapShape($"a channel with '{source}'", required, optional));
+    private static ValueForm Source(string source, MapKey[] required, MapKey[] optional, params string[] exactlyOne) => Forms.Map(new MapShape($"a channel with '{source}'", required, optional, exactlyOne));
 
     private static ImmutableArray<IndexValue> IndexOver(BitLayout layout) => [.. layout.Names.Select(name => new IndexValue(name, null))];
 
