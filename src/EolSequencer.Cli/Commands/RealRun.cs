@@ -1,14 +1,9 @@
-using System.Collections.Immutable;
 using EolSequencer.Cli.Operators;
 using EolSequencer.Devices.Adapters;
 using EolSequencer.Model.Events;
-using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
-using EolSequencer.Model.Sequences;
-using EolSequencer.Model.Vehicles;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
-using EolSequencer.Simulators.Faults;
 using EolSequencer.Station.Running;
 using EolSequencer.Station.Time;
 using Spectre.Console;
@@ -18,22 +13,14 @@ namespace EolSequencer.Cli.Commands;
 /// <summary>A run in real time, with a simulated vehicle where the station's file asks for one.</summary>
 internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSignals stopping)
 {
-    public VehicleRunEnd Run(
-        CheckedSequence sequence,
-        Plant plant,
-        StationFile station,
-        Order order,
-        string run,
-        IRunJournal journal,
-        ulong seed,
-        ImmutableArray<InjectedFault> faults,
-        OperatorScript? script)
+    public VehicleRunEnd Run(ReadyRun ready, string run, IRunJournal journal, ulong seed)
     {
+        var (station, plant, sequence, order) = ready.Vehicle;
         var loop = new StationLoop(TimeProvider.System);
         return loop.Run(async () =>
         {
             var isSimulated = SimulatedStation.Serves(station);
-            using var simulated = isSimulated ? new SimulatedStation(order, loop.Time, seed, faults) : null;
+            using var simulated = isSimulated ? new SimulatedStation(order, loop.Time, seed, ready.Faults) : null;
             using var stop = new CancellationTokenSource();
             using var asked = stopping.Token.Register(() => loop.Post(stop.Cancel));
             return await VehicleRun.RunAsync(
@@ -45,12 +32,12 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Station = station,
                     Order = order,
                     Adapters = simulated?.Adapters ?? new AdapterRegistry(),
-                    Operator = OperatorOf(loop, simulated?.Operator, script),
+                    Operator = OperatorOf(loop, simulated?.Operator, ready.Script),
                     Journal = journal,
                     Time = loop.Time,
                     Mode = isSimulated ? RunMode.Rehearsal : RunMode.Production,
                     Seed = isSimulated ? seed : null,
-                    Injected = [.. faults.Select(fault => fault.ToString())],
+                    Injected = [.. ready.Faults.Select(fault => fault.ToString())],
                     Only = [.. choices.Only],
                 },
                 stop.Token);

@@ -3,7 +3,8 @@ namespace EolSequencer.Cli.Commands;
 /// <summary>What was typed behind <c>eol run</c>.</summary>
 internal sealed record RunChoices
 {
-    public required string Sequence { get; init; }
+    /// <summary>Null: the sequence in force.</summary>
+    public required string? Sequence { get; init; }
     public required string Station { get; init; }
     public required string? Order { get; init; }
     public required string? Vin { get; init; }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using EolSequencer.Cli.Operators;
+using EolSequencer.Cli.Output;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Commands;
@@ -9,7 +10,11 @@ internal static class RunCommand
 {
     public static Command Make(IAnsiConsole console)
     {
-        var sequence = new Argument<string>("SEQUENCE") { Description = "The sequence's file." };
+        var sequence = new Argument<string?>("SEQUENCE")
+        {
+            Description = "The sequence's file; without it the one in force: the plant's only one for the vehicle's type and the station's kind.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var station = new Option<string>("--station") { Description = "The station's file.", HelpName = "FILE", Required = true };
         var order = new Option<string?>("--order") { Description = "The vehicle's order, as a file.", HelpName = "FILE" };
         var vin = new Option<string?>("--vin") { Description = "The vehicle's number; its order is looked for in the plant.", HelpName = "VIN" };
@@ -40,15 +45,15 @@ internal static class RunCommand
         };
         var repeat = new Option<int>("--repeat") { Description = "How often, each time with the next seed.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var language = new Option<string>("--language") { Description = "Language of the prompts.", HelpName = "CODE", DefaultValueFactory = _ => "en" };
-        var data = new Option<string?>("--data") { Description = "The data folder that holds the record; without it the one of the station's file.", HelpName = "DIR" };
+        var data = new Option<string?>("--data") { Description = "The data folder that holds the record, and in its folder log the station's log of each day; without it the one of the station's file.", HelpName = "DIR" };
         var json = JsonOption.Make();
         var command = new Command("run", "Runs one sequence on one vehicle.")
         {
             sequence, station, order, vin, person, clock, seed, inject, only, repeat, language, data, json,
         };
-        command.SetAction(parsed => new RunSession(console, new RunChoices
+        command.SetAction(parsed => new RunSession(console, parsed.GetValue(json) ? ErrorConsole.Make() : console, new RunChoices
         {
-            Sequence = parsed.GetRequiredValue(sequence),
+            Sequence = parsed.GetValue(sequence),
             Station = parsed.GetRequiredValue(station),
             Order = parsed.GetValue(order),
             Vin = parsed.GetValue(vin),

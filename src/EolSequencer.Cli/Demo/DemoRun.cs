@@ -8,6 +8,7 @@ using EolSequencer.Model.Plants;
 using EolSequencer.Records;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Simulators.Faults;
+using EolSequencer.Station.Log;
 using EolSequencer.Station.Running;
 using Spectre.Console;
 using StationHold = EolSequencer.Records.Stations.StationHold;
@@ -34,19 +35,20 @@ internal sealed class DemoRun(IAnsiConsole console, string data, ulong seed)
         var taken = folder.TakeStation(station.Station!.Id);
         if (taken is not TakenStation.Taken { Station: var hold }) return Refusals.Equipment(console, ((TakenStation.Refused)taken).Why);
         using (hold)
+        using (var log = StationLog.Open(folder.Path, station.Station.Id, TimeProvider.System))
         using (var stopping = new StopSignals(console))
         {
             var right = 0;
             for (var at = 0; at < DemoVehicle.All.Length && !stopping.IsAsked; at++)
             {
-                if (RunOne(DemoVehicle.All[at], sequence, station.Station, orders[at].Order!, hold, stopping)) right++;
+                if (RunOne(DemoVehicle.All[at], sequence, station.Station, orders[at].Order!, hold, log, stopping)) right++;
             }
 
             return Finish(folder, right);
         }
     }
 
-    private bool RunOne(DemoVehicle vehicle, LoadResult sequence, StationFile station, Model.Vehicles.Order order, StationHold hold, StopSignals stopping)
+    private bool RunOne(DemoVehicle vehicle, LoadResult sequence, StationFile station, Model.Vehicles.Order order, StationHold hold, StationLog log, StopSignals stopping)
     {
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]▶ {vehicle.Story}[/]");
@@ -60,14 +62,20 @@ internal sealed class DemoRun(IAnsiConsole console, string data, ulong seed)
                 Plant = sequence.Plant!,
                 Station = station,
                 Order = order,
-                Journal = new ShowingJournal(journal, progress.Show),
+                Journal = new ShowingJournal(journal, progress.Show, log.Note),
                 Start = TimeProvider.System.GetUtcNow(),
                 Seed = seed,
                 Faults = [.. vehicle.Faults.Select(fault => FaultText.Parse(fault).Fault!)],
             },
             stopping.Token);
         RunTable.Write(console, progress.Run);
-        foreach (var fault in end.End.Faults) Refusals.Equipment(console, fault);
+        foreach (var fault in end.End.Faults)
+        {
+            log.Refused(fault);
+            Refusals.Equipment(console, fault);
+        }
+
+        if (end.End.Result?.Fault is { } lost) log.RecordFault(lost);
         return CameOutRight(vehicle, progress.Run);
     }
 
@@ -88,7 +96,7 @@ internal sealed class DemoRun(IAnsiConsole console, string data, ulong seed)
         var all = right == DemoVehicle.All.Length;
         console.WriteLine();
         console.WriteLine($"{right} of {DemoVehicle.All.Length} vehicles came out as they should; the record is {(whole ? "whole" : "NOT whole")}.");
-        console.WriteLine($"The record is in {folder.Path}. What to type next (eol stands for: dotnet run --project src/EolSequencer.Cli --):");
+        console.WriteLine($"The record is in {folder.Path}, the station's log in its folder log. What to type next (eol stands for: dotnet run --project src/EolSequencer.Cli --):");
         console.WriteLine($"  eol show --rehearsals --data {data}       the runs; then: eol show RUN --data {data}");
         console.WriteLine($"  eol verify --data {data}                  walks ledger, chains and seals");
         console.WriteLine("  eol check sequences/demo                     after a change to any file of the plant");

@@ -6,7 +6,8 @@ namespace EolSequencer.Cli.Output;
 /// <summary>A run for programs: the roll-up and every step with its criteria.</summary>
 internal static class RunJson
 {
-    public static object Of(RunFold run) => new
+    /// <param name="recordFault">Why the record could not be kept to the end; null when it was.</param>
+    public static object Of(RunFold run, string? recordFault) => new
     {
         run = run.Begun?.Run,
         vin = run.Begun?.Order.Vin.Text,
@@ -21,6 +22,7 @@ internal static class RunJson
             ? new { none = numbers.None, pass = numbers.Pass, inconclusive = numbers.Inconclusive, fail = numbers.Fail, error = numbers.Error }
             : null,
         seconds = run.At.TotalSeconds,
+        recordFault,
         steps = Steps(run),
         notNeeded = run.NotNeeded,
         notReached = run.Ended?.NotReached,

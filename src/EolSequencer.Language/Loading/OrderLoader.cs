@@ -5,6 +5,7 @@ using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Source;
 using EolSequencer.Language.Yaml;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
 using EolSequencer.Model.Vehicles;
 
@@ -70,6 +71,21 @@ public static class OrderLoader
         if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
         else folder.Report.Add(OrderCodes.SeveralOrders, found[1].IdPlace, $"'{found[0].Id}' and '{found[1].Id}' are both for {vin}");
         return null;
+    }
+
+    /// <summary>Whether an order is for the vehicle type that a sequence tests; empty when it is.</summary>
+    public static IReadOnlyList<Diagnostic> CheckType(Order order, CheckedSequence sequence)
+    {
+        var report = new Report();
+        if (order.VehicleType != sequence.VehicleType.Id)
+        {
+            report.Add(
+                OrderCodes.OtherType,
+                SourcePlace.None with { File = sequence.Sources[0].Path },
+                $"order '{order.Id}' is for a vehicle of type '{order.VehicleType}', the sequence '{sequence.Id}' tests '{sequence.VehicleType.Id}'");
+        }
+
+        return report.InOrder;
     }
 
     private static string? VinOf(PlantFile file) => (file.Root as YamlMap)?.Find("vin")?.Value is YamlScalar vin ? vin.Text : null;

@@ -3,12 +3,12 @@ using EolSequencer.Model.Ports;
 
 namespace EolSequencer.Station.Running;
 
-/// <summary>Shows an event only after it has been kept.</summary>
-public sealed class ShowingJournal(IRunJournal kept, Action<RunEvent> show) : IRunJournal
+/// <summary>Shows an event only after it has been kept, to one after the other.</summary>
+public sealed class ShowingJournal(IRunJournal kept, params Action<RunEvent>[] listeners) : IRunJournal
 {
     public void Append(RunEvent next)
     {
         kept.Append(next);
-        show(next);
+        foreach (var show in listeners) show(next);
     }
 }

@@ -47,6 +47,8 @@ public sealed class BadInputTests : IDisposable
         var station = Path.Combine(Repository.Root, "sequences", "demo", "stations", "startup.yaml");
         var other = InPlant("stations/bad.yaml", File.ReadAllText(station).Replace("simulated-sound-meter", "simulated-loudness", StringComparison.Ordinal));
         Refused(_eol.Startup("--station", other.Station, "--order", other.Order), 3, "simulated-sound-meter");
+        var log = File.ReadAllText(Assert.Single(Directory.GetFiles(Path.Combine(_eol.Data, "log"))));
+        Assert.Contains("WRN refused: ", log, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -61,6 +61,26 @@ public sealed class RunTests : IDisposable
     }
 
     [Fact]
+    public void Without_a_sequence_the_one_in_force_is_run_and_the_stations_log_names_it()
+    {
+        var run = Eol.Run("run", "--station", "sequences/demo/stations/startup.yaml", "--vin", VinOf("FV-100231"), "--only", "rest", "--data", _eol.Data);
+        Assert.True(run.Code == 0, run.ToString());
+        var lines = File.ReadAllLines(Assert.Single(Directory.GetFiles(Path.Combine(_eol.Data, "log"), "startup_1-*.log")));
+        Assert.Equal(4, lines.Length);
+        Assert.Contains("run startup_1-000001 begun: rehearsal, sequence startup revision 1, order FV-100231", lines[1], StringComparison.Ordinal);
+        Assert.Contains("run startup_1-000001 ended: pass", lines[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_people_are_told_never_stands_in_what_a_program_reads()
+    {
+        using var run = Eol.Start(_eol.StartupArguments("--only", "rest", "--inject", "battery_voltage=9", "--inject", "nonsense", "--json"));
+        var errors = run.StandardError.ReadToEndAsync();
+        Assert.Equal("", await run.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken));
+        Assert.Contains("nonsense", await errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Repeated_runs_take_the_next_seed()
     {
         var run = _eol.Startup("--only", "rest", "--repeat", "3", "--seed", "7", "--json");

@@ -38,5 +38,8 @@ public static class OrderCodes
     public static readonly DiagnosticCode SeveralOrders = Error("ORD011",
         "More than one order for one vehicle", "keep one of them");
 
+    public static readonly DiagnosticCode OtherType = Error("ORD012",
+        "The order is for another vehicle type than the sequence", "name the sequence of its type, or leave the sequence out");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

@@ -23,5 +23,11 @@ public static class StationCodes
     public static readonly DiagnosticCode OtherKind = Error("STA006",
         "The sequence belongs to another station kind", "run it at a station of its kind");
 
+    public static readonly DiagnosticCode NoSequence = Error("STA007",
+        "No sequence in force for the vehicle at this station", "write one for this vehicle type and station kind, or send the vehicle to a station that tests it");
+
+    public static readonly DiagnosticCode SeveralSequences = Error("STA008",
+        "More than one sequence in force for the vehicle at this station", "keep one of them in the plant's folder, or name the one to run");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }
