@@ -1,3 +1,4 @@
+using EolSequencer.Language.Binding.Advice;
 using EolSequencer.Language.Binding.Devices;
 using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Reach;
@@ -8,7 +9,7 @@ using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Scripts;
 using EolSequencer.Language.Source;
-using EolSequencer.Model.Sequences;
+using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Language.Loading;
@@ -43,17 +44,30 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
     public void Run()
     {
         if (_isWhole) folder.ReportDuplicates();
-        var sequences = new List<CheckedSequence>();
+        var sequences = new List<SequenceLoad.Loaded>();
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
-            if (SequenceLoad.Run(file, folder, cache) is not { } loaded) continue;
-            sequences.Add(loaded.Sequence);
+            if (SequenceLoad.Run(file, folder, cache, withAdvice: true) is not { } loaded) continue;
+            sequences.Add(loaded);
             foreach (var used in loaded.Files) _seen.Add(used);
+            if (!Report.HasErrors) UnusedAdvice.Names(file, loaded.Files.Where(used => used.Kind == FileKind.Fragment), Report);
         }
 
-        // Which steps there are is known when every sequence could be read.
-        if (sequences.Count > 0 && sequences.Count == folder.Of(FileKind.Sequence).Count()) _asked = AskedSteps.In(sequences);
-        foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && !_seen.Contains(file))) Check(file);
+        // Which steps there are, and what none of them uses, is known when every sequence could be read.
+        var isComplete = sequences.Count > 0 && sequences.Count == folder.Of(FileKind.Sequence).Count();
+        if (isComplete) _asked = AskedSteps.In(sequences.Select(loaded => loaded.Sequence));
+        if (isComplete && _isWhole) CheckUnused(sequences);
+        foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && (file.Kind == FileKind.Fragment || !_seen.Contains(file)))) Check(file);
+    }
+
+    private void CheckUnused(List<SequenceLoad.Loaded> sequences)
+    {
+        UnusedAdvice.Files(folder, _seen, Report);
+        foreach (var type in folder.Of(FileKind.VehicleType))
+        {
+            var own = sequences.Where(loaded => loaded.Sequence.VehicleType.Id == type.Id).ToList();
+            if (own.Count > 0) UnusedAdvice.Limits(type, own.SelectMany(loaded => loaded.UsedLimits).ToHashSet(StringComparer.Ordinal), Report);
+        }
     }
 
     private void Check(PlantFile file)
@@ -65,18 +79,28 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
             case FileKind.DeviceKind: DeviceKindBinder.Bind(root, Report); break;
             case FileKind.Station: StationBinder.Bind(file, folder); break;
             case FileKind.Order: OrderLoader.Bind(file, folder, cache); break;
-            case FileKind.Fragment: FragmentCheck.Run(file, folder, cache); break;
+            case FileKind.Fragment: Fragment(file); break;
             case FileKind.Plant: Plant(file); break;
             case FileKind.OperatorScript: ScriptBinder.Bind(root, Report, _asked); break;
             default: PlantFiles.ReportUnknownKind(root, Report); break;
         }
     }
 
+    private void Fragment(PlantFile file)
+    {
+        if (!_seen.Contains(file)) FragmentCheck.Run(file, folder, cache);
+        if (!Report.HasErrors) UnusedAdvice.Names(file, folder.Of(FileKind.Fragment).Where(other => other != file && Uses(file, other)), Report);
+    }
+
+    private static bool Uses(PlantFile file, PlantFile other) => file.Root is YamlMap document && NamesUsed.In(document).Holds(other.Id);
+
     private void Type(PlantFile file)
     {
         var batch = new ExpressionBatch(Report, cache);
         if (VehicleTypeBinder.Bind(file.Root!, batch, Report) is not { } bound || !batch.Compile()) return;
-        if (ReachChecks.Vehicles(bound.Type, bound.Limits, [], file.IdPlace, Report) is { } vehicles) VehicleChecks.Run(bound.Type, vehicles, Report);
+        if (ReachChecks.Vehicles(bound.Type, bound.Limits, [], file.IdPlace, Report) is not { } vehicles) return;
+        VehicleChecks.Run(bound.Type, vehicles, Report);
+        LimitAdvice.Run(bound.Limits.Values, vehicles, Report);
     }
 
     // The route asks for options, so it is checked for each type that can come along it.

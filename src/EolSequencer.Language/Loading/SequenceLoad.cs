@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Advice;
 using EolSequencer.Language.Binding.Devices;
 using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Reach;
@@ -32,21 +33,26 @@ internal sealed class SequenceLoad
 
     /// <summary>What a load made.</summary>
     /// <param name="Files">Every file it read, the sequence's own first.</param>
-    internal sealed record Loaded(CheckedSequence Sequence, Plant Plant, IReadOnlyList<PlantFile> Files);
+    /// <param name="UsedLimits">The limits of the vehicle type that its steps judge by.</param>
+    /// <param name="Plan">For every combination of options; null when there was an error, or no advice was asked for.</param>
+    internal sealed record Loaded(CheckedSequence Sequence, Plant Plant, IReadOnlyList<PlantFile> Files, IReadOnlySet<string> UsedLimits, SequencePlan? Plan);
 
     /// <summary>The sequence; null: already reported. With errors in the report it must not be used.</summary>
-    public static Loaded? Run(PlantFile file, PlantFolder folder, ExpressionCache cache) => new SequenceLoad(folder, cache).Run(file);
+    /// <param name="withAdvice">Whether to look also for what is no fault but probably not meant.</param>
+    public static Loaded? Run(PlantFile file, PlantFolder folder, ExpressionCache cache, bool withAdvice = false) =>
+        new SequenceLoad(folder, cache).Run(file, withAdvice);
 
-    private Loaded? Run(PlantFile file)
+    private Loaded? Run(PlantFile file, bool withAdvice)
     {
         if (Read(file) is not { } root || SequenceHead.Read(root, _report) is not { } head) return null;
         if (Context(head) is not { } context || SequenceBinder.Bind(head, context) is not { } bound) return null;
 
         // An author hears of faults in expressions also when there are others, but what builds on them waits.
         if (!_batch.Compile() || _report.HasErrors) return null;
-        ReachChecks.Run(bound, head.VehicleType.Place, context.Vehicle.Limits, _places, _report);
+        var instances = ReachChecks.Run(bound, head.VehicleType.Place, context.Vehicle.Limits, _places, _report);
+        var plan = withAdvice && instances is not null && !_report.HasErrors ? AdviceChecks.Run(bound, instances, context, _report) : null;
         var sequence = bound with { CompiledHash = _batch.Hash, Sources = [.. _files.Select(used => used.Copy).OfType<SourceCopy>()] };
-        return new Loaded(sequence, context.Plant, _files);
+        return new Loaded(sequence, context.Plant, _files, context.UsedLimits, plan);
     }
 
     /// <summary>

@@ -17,4 +17,12 @@ public static class SequenceLoader
         var isReady = loaded is not null && !report.HasErrors;
         return new LoadResult(isReady ? loaded!.Sequence : null, isReady ? loaded!.Plant : null, report.InOrder, report.LeftOut);
     }
+
+    /// <summary>Loads a sequence, and plans it for every combination of options.</summary>
+    public static PlanResult Plan(string path, ExpressionCache cache)
+    {
+        var report = new Report();
+        var loaded = PlantFiles.Open(path, FileKind.Sequence, report) is { } found ? SequenceLoad.Run(found.File, found.Folder, cache, withAdvice: true) : null;
+        return new PlanResult(report.HasErrors ? null : loaded?.Plan, report.InOrder, report.LeftOut);
+    }
 }

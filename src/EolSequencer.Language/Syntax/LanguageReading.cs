@@ -31,5 +31,6 @@ internal static class LanguageReading
         return versions.Count > 0 ? new LanguageTexts(versions) : null;
     }
 
-    private static bool IsLanguage(string key) => key is [>= 'a' and <= 'z', >= 'a' and <= 'z'];
+    /// <summary>Whether a text is formed like a code of ISO 639-1.</summary>
+    public static bool IsLanguage(string key) => key is [>= 'a' and <= 'z', >= 'a' and <= 'z'];
 }

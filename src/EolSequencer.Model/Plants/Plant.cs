@@ -31,6 +31,12 @@ public sealed record Plant
     /// <summary>The station kinds that a vehicle must pass, in order.</summary>
     public required ImmutableArray<RouteStop> Route { get; init; }
 
+    /// <summary>The languages that its people read, as ISO 639-1 codes; empty: nothing is said.</summary>
+    public ImmutableArray<string> Languages { get; init; } = [];
+
+    /// <summary>What a plan counts for prompts and exchanges.</summary>
+    public PlannedTimes Planned { get; init; } = new();
+
     /// <summary>Where the operator may stand, in written order.</summary>
     public ImmutableArray<PlantPlace> Places { get; init; } = [];
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Devices;
+using EolSequencer.Model.Source;
 using EolSequencer.Model.Texts;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
@@ -23,6 +24,9 @@ public sealed record CheckedSequence
 
     /// <summary>The station kind it belongs to.</summary>
     public required string StationKind { get; init; }
+
+    /// <summary>Where its cycle time stands, else its id.</summary>
+    public SourcePlace Place { get; init; } = SourcePlace.None;
 
     /// <summary>What the station may take for one vehicle; null when nothing is planned.</summary>
     public TimeSpan? CycleTime { get; init; }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Texts;
@@ -52,6 +53,15 @@ public sealed record Step : Node
     /// <summary>How often polled channels of its conditions are read; a time. Null: as the device kind says, else 100 ms.</summary>
     public Operand? Every { get; init; }
 
+    /// <summary>What a plan counts for the step; null: what its action usually takes.</summary>
+    public TimeSpan? Planned { get; init; }
+
+    /// <summary>The requirements it shows to be met, by their numbers in the plant's own documents.</summary>
+    public ImmutableArray<string> Requirements { get; init; } = [];
+
+    /// <summary>What to look at first when it did not pass; null: nothing is said.</summary>
+    public LocalText? Repair { get; init; }
+
     /// <summary>A text beside a measuring action; it ends nothing.</summary>
     public LocalText? Show { get; init; }
 
@@ -74,4 +84,4 @@ public enum OnFail
 }
 
 /// <summary>A catalogue code and the places a person may point at.</summary>
-public sealed record NonconformityHint(string Code, System.Collections.Immutable.ImmutableArray<string> Where);
+public sealed record NonconformityHint(string Code, ImmutableArray<string> Where);

@@ -1,5 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Text;
+using EolSequencer.Language.Binding;
+using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Plants;
 
 namespace EolSequencer.Language.Tests.Binding;
@@ -21,6 +23,9 @@ internal sealed class TestPlant : IDisposable
     public static string Bad { get; } = Path.Combine(Documents(), "bad");
 
     public string Root => _folder.FullName;
+
+    /// <summary>The findings of the whole good plant that are meant: limits which only documents with a fault use.</summary>
+    public static bool IsMeant(Diagnostic finding) => finding.Code == AdviceCodes.LimitUnused;
 
     public string PathOf(string relative) => Path.Combine(Root, relative);
 

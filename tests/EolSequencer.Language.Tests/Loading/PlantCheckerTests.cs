@@ -35,7 +35,7 @@ public sealed class PlantCheckerTests : IDisposable
 
             var result = PlantChecker.Check([holder.FullName], ExpressionCache.None);
 
-            Assert.Empty(result.Diagnostics);
+            Assert.DoesNotContain(result.Diagnostics, finding => !TestPlant.IsMeant(finding));
             Assert.Equal(10, result.Files);
         }
         finally
@@ -69,10 +69,35 @@ public sealed class PlantCheckerTests : IDisposable
     {
         var script = _plant.Put("scripts/hand.yaml", "operator-script: hand\nanswers: { nowhere.seen: ok }\n");
 
-        Assert.Equal("SCR010", Assert.Single(PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics).Code.Id);
+        Assert.Equal("SCR010", Assert.Single(PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics, finding => !TestPlant.IsMeant(finding)).Code.Id);
         Assert.Empty(PlantChecker.Check([script], ExpressionCache.None).Diagnostics);
 
         _plant.Put("sequences/second.yaml", "sequence: second\n");
         Assert.DoesNotContain(PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics, one => one.Code.Id == "SCR010");
+    }
+
+    [Fact]
+    public void What_no_sequence_uses_is_told_when_the_whole_plant_is_checked()
+    {
+        _plant.Put("fragments/idle.yaml", "fragment: idle\nsteps: [ { step: rest, wait: 1 s } ]\n");
+        _plant.Put("device-kinds/scale.yaml", "device-kind: scale\nchannels: { weight: { as: number, unit: kg } }\n");
+        _plant.Replace("sequences/roller.yaml", File.ReadAllText(_plant.PathOf("sequences/roller.yaml")).Replace("limits.wheel", "0 .. 200 N", StringComparison.Ordinal).Replace("0 .. 200 N[fl]", "0 .. 200 N", StringComparison.Ordinal));
+
+        var found = PlantChecker.Check([_plant.Root], ExpressionCache.None).Diagnostics.Select(finding => $"{finding.Code}: {finding.Found}").ToList();
+
+        Assert.Contains("ADV013: no sequence uses the fragment 'idle'", found);
+        Assert.Contains("ADV014: no sequence has a device of kind 'scale'", found);
+        Assert.Contains("ADV012: no step of any sequence is judged by limits.wheel", found);
+        Assert.DoesNotContain("ADV012: no step of any sequence is judged by limits.ripple", found);
+        Assert.Empty(PlantChecker.Check([_plant.PathOf("fragments/idle.yaml"), _plant.PathOf("device-kinds/scale.yaml")], ExpressionCache.None).Diagnostics);
+    }
+
+    [Fact]
+    public void A_sequence_is_run_without_the_advice_that_a_check_gives()
+    {
+        var path = _plant.Put("sequences/waits.yaml", "sequence: waits\nrevision: 1\nvehicle-type: teal\nstation-kind: startup\ndevices: { bus: vehicle-bus }\nsteps: [ { step: awake, await: bus.awake } ]\n");
+
+        Assert.Empty(SequenceLoader.Load(path, ExpressionCache.None).Diagnostics);
+        Assert.Equal("ADV002", Assert.Single(PlantChecker.Check([path], ExpressionCache.None).Diagnostics).Code.Id);
     }
 }

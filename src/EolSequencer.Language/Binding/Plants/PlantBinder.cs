@@ -37,6 +37,8 @@ internal static class PlantBinder
             new("shifts", Forms.Names(Ids.NameForm, Forms.Map(ShiftBinder.Shape)), "shifts, for statistics; may pass midnight, must not overlap"),
             new("decision", Forms.Word(Decisions), "decision rule where a step says none"),
             new("resume-within", Forms.Duration(TimeSpan.Zero, TimeSpan.FromDays(7)), "an interrupted run older than this ends as interrupted"),
+            new("languages", Forms.List(LanguageCheck.Form), "languages its people read (ISO 639-1); a text in languages that lacks one is told"),
+            new("planned", Forms.Map(PlannedTimesBinder.Shape), "what a plan counts for prompts and exchanges"),
             new("places", Forms.Names(Ids.NameForm, Forms.Texts), "where an operator stands; steps name them with 'place'"),
         ]);
 
@@ -46,6 +48,7 @@ internal static class PlantBinder
     {
         if (MapReader.Open(root, File, report) is not { } keys || keys.Find("plant") is not { } idNode) return null;
         if (Ids.OfFile(idNode, "a plant", report) is not { } id) return null;
+        var languages = LanguageCheck.Read(keys);
         return new Plant
         {
             Id = id,
@@ -56,7 +59,9 @@ internal static class PlantBinder
             Decision = keys.Word("decision", Decisions) ?? Decision.Simple,
             ResumeWithin = keys.Duration("resume-within") ?? ResumeWithin,
             Route = Route(keys, type, batch),
-            Places = Places(keys.FreeMap("places"), report),
+            Languages = languages,
+            Planned = PlannedTimesBinder.Read(keys),
+            Places = Places(keys.FreeMap("places"), languages, report),
         };
     }
 
@@ -86,13 +91,15 @@ internal static class PlantBinder
         return stops.ToImmutable();
     }
 
-    private static ImmutableArray<PlantPlace> Places(YamlMap? map, Report report)
+    private static ImmutableArray<PlantPlace> Places(YamlMap? map, ImmutableArray<string> languages, Report report)
     {
         var places = ImmutableArray.CreateBuilder<PlantPlace>();
         foreach (var (key, value) in map?.Entries ?? [])
         {
             var name = Ids.Name(key, "a place", report);
-            if (value.AsTexts($"the place '{key.Text}'", report) is { } text && name is not null) places.Add(new PlantPlace(name, text.ToLocalText()));
+            if (value.AsTexts($"the place '{key.Text}'", report) is not { } text || name is null) continue;
+            LanguageCheck.Run(text, languages, report);
+            places.Add(new PlantPlace(name, text.ToLocalText()));
         }
 
         return places.ToImmutable();

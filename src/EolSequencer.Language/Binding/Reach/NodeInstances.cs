@@ -5,7 +5,7 @@ using EolSequencer.Model.Values;
 
 namespace EolSequencer.Language.Binding.Reach;
 
-/// <summary>Unrolls a sequence for all possible vehicles at once, so that checks are plain loops over what can run.</summary>
+/// <summary>A sequence unrolled for all possible vehicles at once, so that checks are plain loops over what can run.</summary>
 internal sealed class NodeInstances
 {
     /// <summary>The most steps and groups a sequence may unroll to.</summary>
@@ -16,13 +16,24 @@ internal sealed class NodeInstances
 
     private NodeInstances(PossibleVehicles vehicles) => _vehicles = vehicles;
 
-    /// <summary>Every instance in the order in which it runs; null when there are more than <see cref="Most"/>.</summary>
-    public static ImmutableArray<NodeInstance>? Of(CheckedSequence sequence, PossibleVehicles vehicles)
+    /// <summary>The vehicles it was unrolled for.</summary>
+    public PossibleVehicles Vehicles => _vehicles;
+
+    /// <summary>Every instance in the order in which it runs.</summary>
+    public ImmutableArray<NodeInstance> All { get; private set; } = [];
+
+    /// <summary>The same as it lies in each other.</summary>
+    public ImmutableArray<Unrolled> Tree { get; private set; } = [];
+
+    /// <summary>The unrolled sequence; null when there are more than <see cref="Most"/> instances.</summary>
+    public static NodeInstances? Of(CheckedSequence sequence, PossibleVehicles vehicles)
     {
         var walk = new NodeInstances(vehicles);
         var arguments = sequence.Parameters.Aggregate(Arguments.None, (sum, parameter) => sum.With(parameter.Name, parameter.Default));
-        walk.Add([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict], new Around("", arguments, vehicles.All));
-        return walk._found.Count > Most ? null : walk._found.ToImmutable();
+        walk.Tree = walk.Walk([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict], new Around("", arguments, vehicles.All));
+        if (walk._found.Count > Most) return null;
+        walk.All = walk._found.ToImmutable();
+        return walk;
     }
 
     private sealed record Around(string Id, Arguments Arguments, Reached Reached)
@@ -30,40 +41,57 @@ internal sealed class NodeInstances
         public string Inner(string own) => Id.Length == 0 ? own : $"{Id}.{own}";
     }
 
-    private void Add(ImmutableArray<Node> nodes, Around around)
+    private ImmutableArray<Unrolled> Walk(ImmutableArray<Node> nodes, Around around)
     {
+        var items = ImmutableArray.CreateBuilder<Unrolled>(nodes.Length);
         foreach (var node in nodes)
         {
-            if (_found.Count > Most) return;
-            var id = around.Inner(node.Id);
+            if (_found.Count > Most) break;
             var inside = around with { Reached = around.Reached.And(_vehicles.Where(node.When, around.Arguments)) };
-            if (node is Step) Add(node, inside with { Id = id });
-            if (node is Group group) AddGroup(group, inside with { Id = id });
-            if (node is Together together) AddTogether(together, inside);
+            switch (node)
+            {
+                case Step: items.Add(new Unrolled.Single(Add(node, inside with { Id = around.Inner(node.Id) }, around, inside))); break;
+                case Group group: AddGroup(group, inside with { Id = around.Inner(node.Id) }, around, items); break;
+                case Together together: items.Add(Lanes(together, inside, around)); break;
+            }
         }
+
+        return items.ToImmutable();
     }
 
-    private void Add(Node node, Around at) =>
-        _found.Add(new NodeInstance(node, at.Id, at.Arguments, at.Reached));
-
-    private void AddTogether(Together together, Around inside)
+    private NodeInstance Add(Node node, Around at, Around before, Around applies)
     {
-        Add(together, inside);
-        foreach (var branch in together.Branches) Add(branch.Children, inside);
+        var instance = new NodeInstance(node, at.Id, at.Arguments, before.Reached, applies.Reached, at.Reached);
+        _found.Add(instance);
+        return instance;
     }
 
-    private void AddGroup(Group group, Around around)
+    private Unrolled.Lanes Lanes(Together together, Around inside, Around before)
     {
-        IEnumerable<(Around Inside, ImmutableArray<string> Values)> loops = [(around, [])];
+        var instance = Add(together, inside, before, inside);
+        return new Unrolled.Lanes(instance, [.. together.Branches.Select(branch => Walk(branch.Children, inside))]);
+    }
+
+    private void AddGroup(Group group, Around applies, Around before, ImmutableArray<Unrolled>.Builder items)
+    {
+        IEnumerable<(Around Inside, ImmutableArray<string> Values)> loops = [(applies, [])];
         foreach (var loop in group.Each) loops = loops.SelectMany(outer => Turns(loop, outer.Inside).Select(turn => (turn.Inside, outer.Values.Add(turn.Value))));
 
+        var turns = ImmutableArray.CreateBuilder<Unrolled>();
         foreach (var (turn, values) in loops.Take(Most))
         {
-            var instance = turn with { Arguments = ArgumentsOf(group, turn.Arguments), Id = values.IsEmpty ? around.Id : $"{around.Id}[{string.Join(',', values)}]" };
-            Add(group, instance);
-            Add(group.Children, instance);
-            Add(group.Always, instance);
+            var at = turn with { Arguments = ArgumentsOf(group, turn.Arguments), Id = values.IsEmpty ? applies.Id : $"{applies.Id}[{string.Join(',', values)}]" };
+            var instance = Add(group, at, before, applies);
+            var children = Walk(group.Children, at);
+            var always = Walk(group.Always, at);
+            var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
+            turns.Add(new Unrolled.Series(instance, isSideBySide
+                ? [new Unrolled.Lanes(null, [.. children.Select(child => ImmutableArray.Create(child))]), .. always]
+                : [.. children, .. always]));
         }
+
+        if (group is { AnyOrder: true, Each.IsEmpty: false }) items.Add(new Unrolled.Lanes(null, [.. turns.Select(turn => ImmutableArray.Create(turn))]));
+        else items.AddRange(turns);
     }
 
     private IEnumerable<(Around Inside, string Value)> Turns(LoopName loop, Around outer) => loop.Values.Select(value => (

@@ -12,7 +12,7 @@ namespace EolSequencer.Language.Binding.Reach;
 /// </summary>
 internal sealed class PossibleVehicles
 {
-    /// <summary>The most combinations that are all tried; of more, this many are drawn.</summary>
+    /// <summary>The most combinations that are all tried; of more, a pairwise cover, filled up to this many with drawn ones.</summary>
     public const int Most = 4096;
 
     private const int MostUndecided = 256;
@@ -21,11 +21,12 @@ internal sealed class PossibleVehicles
     private readonly ImmutableArray<ImmutableDictionary<string, Value>> _vehicles;
     private readonly Dictionary<(Expression When, Arguments Arguments), Reached> _decided = [];
 
-    private PossibleVehicles(ImmutableArray<Dimension> dimensions, ImmutableArray<ImmutableDictionary<string, Value>> vehicles, bool isSample)
+    private PossibleVehicles(ImmutableArray<Dimension> dimensions, ImmutableArray<ImmutableDictionary<string, Value>> vehicles, int planned, long combinations)
     {
+        Planned = planned;
         _dimensions = dimensions;
         _vehicles = vehicles;
-        IsSample = isSample;
+        Combinations = combinations;
         var all = VehicleSet.Where(vehicles.Length, static _ => true);
         All = new Reached(all, all);
     }
@@ -37,7 +38,19 @@ internal sealed class PossibleVehicles
     public int Count => _vehicles.Length;
 
     /// <summary>True when there are more combinations than are tried.</summary>
-    public bool IsSample { get; }
+    public bool IsSample => Combinations > Most;
+
+    /// <summary>All combinations of values, the impossible ones included; exact up to <see cref="Most"/>.</summary>
+    public long Combinations { get; }
+
+    /// <summary>How many of them, from the first on, a plan is made for: all, or of a sample those that show every two values together.</summary>
+    public int Planned { get; }
+
+    /// <summary>The options, and the facts that were asked for, in written order.</summary>
+    public IEnumerable<string> Names => _dimensions.Select(dimension => dimension.Name);
+
+    /// <summary>The value that one vehicle has of an option or fact.</summary>
+    public Value ValueOf(int number, string name) => _vehicles[number][name];
 
     /// <summary>All of them.</summary>
     public Reached All { get; }
@@ -53,11 +66,15 @@ internal sealed class PossibleVehicles
                 .Where(fact => facts.Contains(fact.Name) && fact.Indexes.IsEmpty && !ValuesOf(fact.Shape).IsEmpty)
                 .Select(fact => new Dimension(VehicleScope.FactName(fact.Name), ValuesOf(fact.Shape))),
         ];
-        var product = dimensions.Aggregate(1m, (sofar, dimension) => sofar * dimension.Values.Length);
-        var isSample = product > Most;
-        var choices = isSample ? Drawn(dimensions) : Counted(dimensions, (int)product);
-        ImmutableArray<ImmutableDictionary<string, Value>> possible = [.. choices.Where(vehicle => !IsImpossible(type, vehicle))];
-        return new PossibleVehicles(dimensions, possible, isSample);
+        var product = dimensions.Aggregate(1L, (sofar, dimension) => sofar > Most ? sofar : sofar * dimension.Values.Length);
+        if (product <= Most)
+        {
+            ImmutableArray<ImmutableDictionary<string, Value>> all = [.. Counted(dimensions, (int)product).Where(vehicle => !IsImpossible(type, vehicle))];
+            return new PossibleVehicles(dimensions, all, all.Length, product);
+        }
+
+        var cover = Covering(type, dimensions);
+        return new PossibleVehicles(dimensions, [.. cover, .. Drawn(dimensions, Most - cover.Count).Where(vehicle => !IsImpossible(type, vehicle))], cover.Count, product);
     }
 
     /// <summary>The vehicles for which a condition holds, with loop names and parameters as they are in one instance.</summary>
@@ -116,6 +133,23 @@ internal sealed class PossibleVehicles
         }
     }
 
+    private static List<ImmutableDictionary<string, Value>> Covering(VehicleType type, ImmutableArray<Dimension> dimensions)
+    {
+        var rows = PairwiseCover.Rows([.. dimensions.Select(dimension => dimension.Values.Length)], row => IsImpossible(type, Vehicle(row)));
+        return [.. rows.Select(Vehicle)];
+
+        ImmutableDictionary<string, Value> Vehicle(int[] row)
+        {
+            var vehicle = ImmutableDictionary.CreateBuilder<string, Value>(StringComparer.Ordinal);
+            for (var at = 0; at < row.Length; at++)
+            {
+                if (row[at] != PairwiseCover.Open) vehicle[dimensions[at].Name] = dimensions[at].Values[row[at]];
+            }
+
+            return vehicle.ToImmutable();
+        }
+    }
+
     private static bool IsImpossible(VehicleType type, ImmutableDictionary<string, Value> vehicle)
     {
         var scope = new VehicleScope(vehicle, Arguments.None);
@@ -143,10 +177,10 @@ internal sealed class PossibleVehicles
     }
 
     // The same draw every time: two loads of one file never differ in what they find.
-    private static IEnumerable<ImmutableDictionary<string, Value>> Drawn(ImmutableArray<Dimension> dimensions)
+    private static IEnumerable<ImmutableDictionary<string, Value>> Drawn(ImmutableArray<Dimension> dimensions, int count)
     {
         var state = 0x9E3779B97F4A7C15UL;
-        for (var number = 0; number < Most; number++)
+        for (var number = 0; number < count; number++)
         {
             var vehicle = ImmutableDictionary.CreateBuilder<string, Value>(StringComparer.Ordinal);
             foreach (var dimension in dimensions)

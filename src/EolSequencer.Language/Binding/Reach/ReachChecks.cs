@@ -11,30 +11,33 @@ namespace EolSequencer.Language.Binding.Reach;
 /// <summary>What can only be found when all expressions work: who reaches what, for every vehicle that can be ordered.</summary>
 internal static class ReachChecks
 {
+    /// <summary>The sequence unrolled for every possible vehicle; null when that is not possible, which has then been reported.</summary>
     /// <param name="sequence">A sequence whose expressions are compiled.</param>
     /// <param name="typePlace">Where the sequence names its vehicle type.</param>
-    public static void Run(
+    public static NodeInstances? Run(
         CheckedSequence sequence, SourcePlace typePlace, ImmutableDictionary<string, LimitDefinition> limits, PlaceBook places, Report report)
     {
-        if (Vehicles(sequence.VehicleType, limits, FactNames.Of(sequence), typePlace, report) is not { } vehicles) return;
+        if (Vehicles(sequence.VehicleType, limits, FactNames.Of(sequence), typePlace, report) is not { } vehicles) return null;
         VehicleChecks.Run(sequence.VehicleType, vehicles, report);
         if (NodeInstances.Of(sequence, vehicles) is not { } instances)
         {
             report.Add(SequenceCodes.TooManySteps, typePlace, $"the loops of '{sequence.Id}' make more than {NodeInstances.Most.ToString(CultureInfo.InvariantCulture)} steps and groups");
-            return;
+            return null;
         }
 
         var coverage = new LimitCoverage(vehicles, places, report);
         var devices = new DevicePresence(sequence.Roles, vehicles, places, report);
-        var results = new ResultPresence(instances, vehicles, report);
+        var results = new ResultPresence(instances.All, vehicles, report);
         var exactness = new Exactness(sequence.Roles, places, report);
-        foreach (var instance in instances)
+        foreach (var instance in instances.All)
         {
             exactness.Check(instance);
             coverage.Check(instance);
             devices.Check(instance);
             results.Check(instance);
         }
+
+        return instances;
     }
 
     /// <summary>The vehicles of a type that can be ordered; null when there are none, which has then been reported.</summary>
@@ -50,8 +53,8 @@ internal static class ReachChecks
 
         if (vehicles.IsSample)
         {
-            var tried = vehicles.Count.ToString(CultureInfo.InvariantCulture);
-            report.Add(VehicleCodes.Sampled, place, $"'{type.Id}' has more than {PossibleVehicles.Most} combinations of options; {tried} drawn ones are tried");
+            report.Add(VehicleCodes.Sampled, place, string.Create(CultureInfo.InvariantCulture,
+                $"'{type.Id}' has more than {PossibleVehicles.Most} combinations of options; {vehicles.Count} are tried: {vehicles.Planned} that show every two values together, and drawn ones"));
         }
 
         return vehicles;

@@ -35,6 +35,8 @@ internal sealed class VehicleSet
         }
     }
 
+    public bool Contains(int number) => (_bits[number / 64] >> (number % 64) & 1) != 0;
+
     public VehicleSet And(VehicleSet other) => Combine(other, static (left, right) => left & right);
 
     public VehicleSet Or(VehicleSet other) => Combine(other, static (left, right) => left | right);

@@ -23,6 +23,9 @@ internal sealed record BindingContext(
     PlaceBook Places,
     List<PlantFile> Files)
 {
+    /// <summary>The limits that steps judge by.</summary>
+    public HashSet<string> UsedLimits { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Notes that the sequence is also made from a file.</summary>
     public void Use(PlantFile file)
     {

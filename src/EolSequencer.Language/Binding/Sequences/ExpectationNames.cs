@@ -28,6 +28,7 @@ internal sealed class ExpectationNames(Scope scope, ImmutableArray<string> index
             return null;
         }
 
+        scope.Context.UsedLimits.Add(name);
         if (definition is LimitDefinition.ByIndex windows) return ByIndex(windows, limit, judged);
         if (limit.Index is { } superfluous)
         {

@@ -35,7 +35,7 @@ internal static class FragmentUse
         var steps = isSideBySide ? NodeListBinder.BindSideBySide(items, inside, siblings) : NodeListBinder.Bind(items, inside, siblings);
         var outside = around with { Arguments = ArgumentNames.None(around.Context.Vehicle.Type), Results = around.Results.Enter(group.Id, group.Each, isFragment: true) };
         var always = NodeListBinder.Bind(keys.List("always"), outside, new Dictionary<string, SourcePlace>(siblings, StringComparer.Ordinal));
-        WordsCheck.Run(fragment.Keys.FreeMap("words"), fragment.Parameters, steps.Nodes, around.Report);
+        WordsCheck.Run(fragment.Keys.FreeMap("words"), fragment.Parameters, steps.Nodes, around.Context);
         return new BoundNode(
             group with
             {

@@ -1,3 +1,4 @@
+using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Model.Texts;
@@ -11,6 +12,7 @@ internal static class PromptTexts
     public static LocalText? Read(MapReader keys, string key, Scope scope)
     {
         if (keys.Texts(key) is not { } texts) return null;
+        LanguageCheck.Run(texts, scope.Context.Plant.Languages, scope.Report);
         foreach (var (_, text) in texts.Versions)
         {
             for (var open = text.Text.IndexOf('{'); open >= 0; open = text.Text.IndexOf('{', open + 1))

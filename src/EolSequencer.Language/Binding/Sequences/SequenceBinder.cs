@@ -32,7 +32,7 @@ internal static class SequenceBinder
         var after = NodeListBinder.Bind(keys.List("after-verdict"), top with { IsAfterVerdict = true }, siblings);
         if (keys.Find("steps") is YamlList { Items.Count: 0 } none) context.Report.Add(SequenceCodes.Empty, none.Place, "the sequence holds no steps");
 
-        WordsCheck.Run(keys.FreeMap("words"), parameters, [.. prepare.Nodes, .. steps.Nodes, .. always.Nodes, .. after.Nodes], context.Report);
+        WordsCheck.Run(keys.FreeMap("words"), parameters, [.. prepare.Nodes, .. steps.Nodes, .. always.Nodes, .. after.Nodes], context);
         return new CheckedSequence
         {
             Id = head.Id,
@@ -40,6 +40,7 @@ internal static class SequenceBinder
             Revision = (int)(keys.Whole("revision") ?? 1),
             VehicleType = context.Vehicle.Type,
             StationKind = keys.Find("station-kind") is { } kind ? Ids.OfFile(kind, "'station-kind'", context.Report) ?? "" : "",
+            Place = keys.Find("cycle-time")?.Place ?? keys.Find("sequence")?.Place ?? keys.Place,
             CycleTime = keys.Duration("cycle-time"),
             Roles = [.. head.Roles(context)],
             Parameters = Parameters(parameters, context.Report),

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
@@ -72,7 +74,13 @@ internal static class StepBinder
             MissingFails = shape.Knows("if-missing") && (keys.Word("if-missing", IfMissing) ?? false),
             Show = shape.Knows("show") ? PromptTexts.Read(keys, "show", scope) : null,
             Picture = shape.Knows("picture") ? PictureFile.Read(keys, scope) : null,
+            Planned = shape.Knows("planned") ? keys.Duration("planned") : null,
+            Requirements = shape.Knows("requirement") ? Requirements(keys) : [],
+            Repair = shape.Knows("repair") ? PromptTexts.Read(keys, "repair", scope) : null,
             Nonconformity = shape.Knows("nonconformity") ? NonconformityBinder.Read(keys, scope.Report) : null,
         };
     }
+
+    private static ImmutableArray<string> Requirements(MapReader keys) =>
+        [.. keys.OneOrMore("requirement").Select(item => item.AsText("a requirement", keys.Report)?.Text).OfType<string>().Distinct(StringComparer.Ordinal)];
 }

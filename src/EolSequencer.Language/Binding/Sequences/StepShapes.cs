@@ -1,3 +1,4 @@
+using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Syntax;
 
@@ -20,6 +21,9 @@ internal static class StepShapes
         DefaultsBinder.OnFailKey,
         new("record-only", Forms.YesNo, "what is found is recorded and counts as none"),
         NonconformityBinder.Key,
+        new("requirement", Forms.OneOrMore(Forms.Text), "numbers of the requirements that the step shows to be met"),
+        new("repair", Forms.Texts, "what to look at first when it did not pass"),
+        new("planned", Forms.Duration(TimeSpan.Zero, PlannedTimesBinder.Most), "what a plan counts for the step"),
     ];
 
     private static readonly MapKey[] Judged = StepJudging.Keys;

@@ -1,4 +1,6 @@
+using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Sequences;
 
@@ -14,13 +16,21 @@ internal sealed class WordsCheck
 
     /// <param name="map">The words as they are written; null when there are none.</param>
     /// <param name="nodes">Everything bound beside them.</param>
-    public static void Run(YamlMap? map, IEnumerable<BoundParameter> parameters, IEnumerable<Node> nodes, Report report)
+    public static void Run(YamlMap? map, IEnumerable<BoundParameter> parameters, IEnumerable<Node> nodes, BindingContext context)
     {
         if (map is null) return;
+        var report = context.Report;
         var check = new WordsCheck(report);
         foreach (var parameter in parameters) check.Know(parameter.Name.Text, parameter.Shape.Choices);
         foreach (var node in nodes) check.Know(node);
-        foreach (var (name, values) in map.Entries) check.Look(name, values as YamlMap);
+        foreach (var (name, values) in map.Entries)
+        {
+            check.Look(name, values as YamlMap);
+            foreach (var (_, text) in (values as YamlMap)?.Entries ?? [])
+            {
+                if (text is YamlMap && text.AsTexts("the words", new Report()) is { } texts) LanguageCheck.Run(texts, context.Plant.Languages, report);
+            }
+        }
     }
 
     private void Know(string name, IEnumerable<string> values)
