@@ -7,7 +7,7 @@ namespace EolSequencer.Language.Binding.Reach;
 /// Greedy, one row at a time, after the one-row-at-a-time scheme for covering arrays of D. Cohen et al., The AETG system,
 /// IEEE Transactions on Software Engineering 23 (1997), without its random choices, so that two loads give the same rows:
 /// a row begins with the first pair that no row has yet; the other options are set in written order, each to the value that
-/// meets the most new pairs with what is set already, the first of equals; where that is impossible the next value is tried,
+/// meets the most new pairs with what is set already, and of equals to the one with the most new pairs left; where that is impossible the next value is tried,
 /// and so on backwards. A pair that no row can hold is left out.
 /// </remarks>
 internal sealed class PairwiseCover
@@ -74,7 +74,7 @@ internal sealed class PairwiseCover
     {
         while (at == first || at == second) at++;
         if (at == row.Length) return true;
-        foreach (var value in Enumerable.Range(0, _sizes[at]).OrderByDescending(value => Gain(row, at, value)))
+        foreach (var value in Enumerable.Range(0, _sizes[at]).OrderByDescending(value => Gain(row, at, value)).ThenByDescending(value => Left(at, value)))
         {
             if (++_tries > MostTries) return false;
             row[at] = value;
@@ -94,6 +94,20 @@ internal sealed class PairwiseCover
         }
 
         return gain;
+    }
+
+    private int Left(int at, int value)
+    {
+        var left = 0;
+        for (var other = 0; other < _sizes.Length; other++)
+        {
+            for (var second = 0; other != at && second < _sizes[other]; second++)
+            {
+                if (!IsCovered(at, value, other, second)) left++;
+            }
+        }
+
+        return left;
     }
 
     private bool IsCovered(int first, int one, int second, int other) => first < second
