@@ -38,7 +38,7 @@ internal static class ShowCommand
     private static int One(IAnsiConsole console, RecordFolder record, string id, bool asJson)
     {
         if (record.Runs.Load(id) is not { } run) return Refusals.Document(console, $"{record.Path} has no run '{id}'; 'eol show' and 'eol show --rehearsals' list them");
-        if (asJson) JsonOutput.Write(console, new { run = Line(run.Summary), steps = RunJson.Steps(RunFold.Of(run.Events)), events = run.Events.Select(e => (object)e) });
+        if (asJson) JsonOutput.Write(console, new { run = Line(run.Summary), steps = RunJson.Steps(RunFold.Of(run.Events)), traces = RunJson.Traces(RunFold.Of(run.Events)), events = run.Events.Select(e => (object)e) });
         else RunTable.Write(console, RunFold.Of(run.Events));
         return ExitCode.Pass;
     }

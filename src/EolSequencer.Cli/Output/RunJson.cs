@@ -24,6 +24,7 @@ internal static class RunJson
         seconds = run.At.TotalSeconds,
         recordFault,
         steps = Steps(run),
+        traces = Traces(run),
         notNeeded = run.NotNeeded,
         notReached = run.Ended?.NotReached,
         notApplicable = run.Begun?.NotApplicable,
@@ -31,6 +32,17 @@ internal static class RunJson
 
     /// <summary>The last attempt of each step.</summary>
     public static IEnumerable<object> Steps(RunFold run) => run.Results.Select(Step);
+
+    /// <summary>The traces of the run, without their readings.</summary>
+    public static IEnumerable<object> Traces(RunFold run) => run.Traces.Select(trace => new
+    {
+        group = trace.Step,
+        channel = trace.Channel,
+        readings = trace.Points.Count(point => point.Value is not null),
+        fromSeconds = trace.Capture!.From / 1e6,
+        seconds = trace.Capture.Length / 1e6,
+        lost = trace.Capture.Lost,
+    });
 
     private static object Step(Judged judged) => new
     {

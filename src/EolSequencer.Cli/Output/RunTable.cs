@@ -14,6 +14,7 @@ internal static class RunTable
         console.Write(Groups(run));
         WriteMisses(console, run);
         WriteRisks(console, run);
+        WriteTraces(console, run);
         WriteEnd(console, run);
     }
 
@@ -87,6 +88,22 @@ internal static class RunTable
 
         console.Write(table);
         console.WriteLine($"  {DecisionRisk.Assumed}");
+    }
+
+    private static void WriteTraces(IAnsiConsole console, RunFold run)
+    {
+        if (run.Traces.Count == 0) return;
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("trace", "channel", "readings", "from", "lasts", "continuity");
+        foreach (var trace in run.Traces)
+        {
+            var (from, length, lost) = trace.Capture!;
+            table.AddRow(
+                new Text(trace.Step), new Text(trace.Channel), Number(trace.Points.Count(point => point.Value is not null)), new Text(Words.Seconds(TimeSpan.FromMicroseconds(from))),
+                new Text(Words.Seconds(TimeSpan.FromMicroseconds(length))), new Text(lost is null ? "kept" : $"lost: {lost}"));
+        }
+
+        console.Write(table);
     }
 
     private static void WriteEnd(IAnsiConsole console, RunFold run)

@@ -55,7 +55,7 @@ internal sealed class SignalWatch : ICanListener, IDisposable
         _stale.Dispose();
     }
 
-    private IDisposable Listen() => _port.Listen(BusAddresses.IdOf(_source.FrameId), this, Repeats.MayBeSkipped);
+    private IDisposable Listen() => _port.Listen(BusAddresses.IdOf(_source.FrameId), this, _request.EveryArrival ? Repeats.All : Repeats.MayBeSkipped);
 
     /// <summary>What was left out while the link was down is not made up for, so the listening begins anew when it is back.</summary>
     private void Changed(LinkChange change)

@@ -98,7 +98,7 @@ internal sealed class Attempt : IDisposable
     public void Note(BoundDevice device, ChannelUse use, string? index, in Reading reading)
     {
         device.Note(reading);
-        var name = index is null ? $"{use.Role}.{use.Channel}" : $"{use.Role}.{use.Channel}[{index}]";
+        var name = ChannelUse.NameOf(use.Role, use.Channel, index);
         var raw = reading.Raw.IsEmpty ? null : Convert.ToHexString(reading.Raw.Span);
         _readings.Add(new ReadingUsed(name, raw, Run.Log.MicrosecondsAt(reading.Stamp), device.Device.Instrument));
     }

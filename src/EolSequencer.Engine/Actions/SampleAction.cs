@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Engine.Capturing;
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Events;
@@ -39,7 +40,7 @@ internal static class SampleAction
             }
 
             var reading = await attempt.ReadAsync(sample.Channel, sample.Description);
-            points.Add(new SeriesPoint(run.Log.MicrosecondsAt(reading.Stamp), Plain(reading.Value), reading.Raw.IsEmpty ? null : Convert.ToHexString(reading.Raw.Span)));
+            points.Add(SeriesPoints.Of(run.Log.MicrosecondsAt(reading.Stamp), reading));
             if (reading.Value is NumberValue number) values.Add(number);
             else (missed, newestMissing) = (missed + 1, reading);
             if (attempt.Ends.IsCancellationRequested) break;
@@ -69,13 +70,6 @@ internal static class SampleAction
         watch.Begin(null);
         return watch;
     }
-
-    private static string? Plain(Value? value) => value switch
-    {
-        null => null,
-        NumberValue number => NumberText.Of(number.Number),
-        _ => value.ToString(),
-    };
 
     private static NumberValue? Reduce(List<NumberValue> values, Reduction reduce)
     {

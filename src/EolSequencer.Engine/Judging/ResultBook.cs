@@ -1,5 +1,6 @@
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 
 namespace EolSequencer.Engine.Judging;
 
@@ -9,6 +10,7 @@ internal sealed class ResultBook
     private readonly Dictionary<string, ResultView> _views = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Verdict> _counted = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _attempts = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Group, string Channel), Trace> _traces = [];
     private readonly HashSet<string> _notNeeded = new(StringComparer.Ordinal);
 
     /// <summary>The newest result of a step or of one index of it; null when it has none.</summary>
@@ -26,6 +28,12 @@ internal sealed class ResultBook
 
     /// <summary>One index of a step that read a whole channel.</summary>
     public void NoteIndex(string id, string index, ResultView view) => _views[$"{id}[{index}]"] = view;
+
+    /// <summary>A group has been captured; the trace of its last attempt counts.</summary>
+    public void NoteTrace(string group, Trace trace) => _traces[(group, trace.Channel)] = trace;
+
+    /// <summary>The newest trace of a channel over a group; null when it has none.</summary>
+    public Trace? FindTrace(string group, string channel) => _traces.GetValueOrDefault((group, channel));
 
     /// <summary>A step was not needed: it stands in no roll-up.</summary>
     public void NoteNotNeeded(string id) => _notNeeded.Add(id);

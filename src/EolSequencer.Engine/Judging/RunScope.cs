@@ -1,6 +1,7 @@
 using EolSequencer.Engine.Planning;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
 
@@ -46,6 +47,13 @@ internal sealed class RunScope(Order order, ResultBook results, string asker, Ar
         _edges is null ? throw new ExpressionFault("edges are counted only while a step waits for a condition") : _edges[slot];
 
     public override ResultView? Result(int slot) => results.Find(_expression!.Results[slot].Resolve(arguments, asker));
+
+    public override Trace Trace(int slot)
+    {
+        var use = _expression!.Traces[slot];
+        var (group, channel) = (use.Group.Resolve(arguments, asker), use.Channel.Resolve(arguments));
+        return results.FindTrace(group, channel) ?? throw new ExpressionFault($"'{group}' has left no trace of {channel} in this run");
+    }
 
     public override Verdict RunVerdict => Decided ?? throw new InvalidOperationException("the verdict is known after the steps");
 }

@@ -1,5 +1,6 @@
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
 
@@ -19,6 +20,8 @@ internal sealed class FactScope(Order order, Arguments arguments) : ExpressionSc
     public override int Edges(int slot) => throw new InvalidOperationException("no channel is read before the first step");
 
     public override ResultView? Result(int slot) => throw new InvalidOperationException("there is no result before the first step");
+
+    public override Trace Trace(int slot) => throw new InvalidOperationException("there is no trace before the first step");
 
     public override Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");
 

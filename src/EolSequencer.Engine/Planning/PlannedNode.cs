@@ -23,6 +23,9 @@ public abstract record PlannedNode
 
     /// <summary>Where the operator stands; null when nothing says so.</summary>
     public string? OperatorPlace { get; init; }
+
+    /// <summary>The channels kept as traces while it runs, in written order; only groups have some.</summary>
+    public ImmutableArray<PlannedCapture> Captures { get; init; } = [];
 }
 
 /// <summary>A step of the plan.</summary>

@@ -101,7 +101,7 @@ public sealed class Planner
                 ? instances.SelectMany(inside => Walk(group.Children, inside)).Select(node => ImmutableArray.Create(node))
                 : instances.Select(inside => Walk(group.Children, inside));
             var always = Walk(group.Always, instances[0] with { Within = AlwaysStepWithin, All = true });
-            AddLanes(group, [.. lanes.Where(lane => !lane.IsEmpty)], always, around, around.InnerPattern(group.Id), planned);
+            AddLanes(group, [.. lanes.Where(lane => !lane.IsEmpty)], always, around, around.InnerPattern(group.Id), CapturesOf(group, instances[0].Arguments), planned);
             return;
         }
 
@@ -117,6 +117,7 @@ public sealed class Planner
                 Arguments = inside.Arguments,
                 Words = inside.Words,
                 OperatorPlace = inside.OperatorPlace,
+                Captures = CapturesOf(group, inside.Arguments),
                 Children = children,
                 Always = Walk(group.Always, inside with { Within = AlwaysStepWithin, All = true }),
             });
@@ -132,7 +133,7 @@ public sealed class Planner
         }
 
         var lanes = together.Branches.Select(branch => Walk(branch.Children, around)).Where(lane => !lane.IsEmpty);
-        AddLanes(together, [.. lanes], [], around, null, planned);
+        AddLanes(together, [.. lanes], [], around, null, [], planned);
     }
 
     private static void AddLanes(
@@ -141,6 +142,7 @@ public sealed class Planner
         ImmutableArray<PlannedNode> always,
         Surroundings around,
         string? screen,
+        ImmutableArray<PlannedCapture> captures,
         ImmutableArray<PlannedNode>.Builder planned)
     {
         if (lanes.IsEmpty) return;
@@ -152,6 +154,7 @@ public sealed class Planner
             Arguments = around.Arguments,
             Words = around.Words,
             OperatorPlace = node.OperatorPlace ?? around.OperatorPlace,
+            Captures = captures,
             Lanes = lanes,
             Always = always,
             Screen = screen,
@@ -221,6 +224,25 @@ public sealed class Planner
     private ImmutableArray<string> IndexesOf(Step step, Arguments arguments) => step.Action is StepAction.Read { Channel.Index: null } read
         ? [.. read.Description.Indexes.Where(index => Applies(index.When, arguments)).Select(index => index.Value)]
         : [];
+
+    /// <summary>What a vehicle lacks leaves no trace.</summary>
+    private ImmutableArray<PlannedCapture> CapturesOf(Group group, Arguments arguments)
+    {
+        if (group.Capture is not { } capture) return [];
+        var planned = ImmutableArray.CreateBuilder<PlannedCapture>();
+        foreach (var (use, channel, every) in capture.Channels)
+        {
+            if (!Applies(channel.When, arguments)) continue;
+            if (channel.Indexes.IsEmpty) planned.Add(new PlannedCapture(use.Role, channel, null, every));
+            var wanted = use.Index?.Resolve(arguments);
+            foreach (var index in channel.Indexes)
+            {
+                if ((wanted ?? index.Value) == index.Value && Applies(index.When, arguments)) planned.Add(new PlannedCapture(use.Role, channel, index.Value, every));
+            }
+        }
+
+        return planned.ToImmutable();
+    }
 
     /// <summary>The one row of a limit that holds for this vehicle, or the window of the step's own index.</summary>
     private Expectation? Pick(Expectation? expect, StepAction action, Arguments arguments) => expect switch

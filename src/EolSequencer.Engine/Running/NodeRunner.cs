@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Engine.Actions;
+using EolSequencer.Engine.Capturing;
 using EolSequencer.Engine.Planning;
 using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Events;
@@ -53,7 +54,9 @@ internal sealed class NodeRunner(RunServices run)
         {
             using var halt = new Halt(around);
             using var guard = node.Require is { } require ? await RequireGuard.BeginAsync(run, planned, require, halt) : null;
+            using var capture = GroupCapture.Begin(run, planned);
             var flow = await inside(halt, screen);
+            capture?.End(halt.IsRaised ? halt.Reason : null);
             await LeaveSafeAsync(always);
             var lost = halt.IsRaised && !around.IsRaised && halt.Kind == HaltKind.Lost;
             if (lost) flow = node.Require!.ElseStop ? Flow.Stop : Flow.GoOn;

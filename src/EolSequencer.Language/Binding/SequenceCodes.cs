@@ -122,5 +122,14 @@ public static class SequenceCodes
     public static readonly DiagnosticCode ResultNotOnVehicle = Error("SEQ061",
         "A vehicle reaches a step without the result that the step names", "ask for it with  .or(…),  or let both steps apply to the same vehicles");
 
+    public static readonly DiagnosticCode TraceNotOnVehicle = Error("SEQ062",
+        "A vehicle reaches a step without the trace that the step names", "let the group and the step apply to the same vehicles");
+
+    public static readonly DiagnosticCode NotCaptured = Error("SEQ063",
+        "A trace of an index that the group does not capture", "name the index that  capture  names, or capture the channel without one");
+
+    public static readonly DiagnosticCode CaptureOfLanes = Error("SEQ064",
+        "A capture of a group whose loop values run side by side", "put the group into another one, and let that have the capture");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

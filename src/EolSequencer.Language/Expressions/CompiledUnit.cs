@@ -19,4 +19,4 @@ internal sealed record CompiledUnit(byte[] Code, byte[] Symbols, ImmutableArray<
 /// <param name="Function">Which function of the unit it is; equal ones share theirs.</param>
 /// <param name="IsInexact">True when its own code works in binary floating point.</param>
 internal sealed record CompiledExpression(
-    int Function, ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, bool IsInexact);
+    int Function, ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, ImmutableArray<TraceUse> Traces, bool IsInexact);

@@ -43,7 +43,7 @@ internal sealed class ExpressionBatch(Report report, ExpressionCache cache)
             var functions = UnitLoader.Load(unit);
             foreach (var (text, made) in _texts.Zip(unit.Expressions))
             {
-                text.Expression.Complete(new Expression.Compiled(made.Shape, made.Channels, made.Results, functions[made.Function], made.IsInexact));
+                text.Expression.Complete(new Expression.Compiled(made.Shape, made.Channels, made.Results, functions[made.Function], made.IsInexact) { Traces = made.Traces });
             }
         }
 

@@ -92,5 +92,17 @@ public static class ExpressionCodes
     public static readonly DiagnosticCode Compiler = Error("EXP029",
         "The C# compiler does not take the expression", "see its words");
 
+    public static readonly DiagnosticCode UnknownTrace = Error("EXP050",
+        "Nothing of this name is kept as a trace", "add the channel to  capture  of the group, or correct the name");
+
+    public static readonly DiagnosticCode TraceNotEnded = Error("EXP051",
+        "The trace is not complete before this place", "move the step behind the group");
+
+    public static readonly DiagnosticCode TraceMayBeMissing = Error("EXP052",
+        "There may be no trace", "put the group and the step into one group, and let that have the condition");
+
+    public static readonly DiagnosticCode UnknownFeature = Error("EXP053",
+        "A trace has no such feature", "see the language reference for the features; what wants a level takes the numbers with a unit first");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

@@ -141,6 +141,7 @@ internal sealed class ExpressionKey
                 into.Text(entered.Group);
                 into.Flag(entered.IsFragment);
                 foreach (var loop in entered.Loops) Add(loop, into);
+                foreach (var captured in entered.Capture?.Channels ?? []) Add(captured, into);
                 break;
             case ResultChange.Left left:
                 into.Flag(left.MayBeMissing);
@@ -161,6 +162,14 @@ internal sealed class ExpressionKey
         {
             Add(step.Computed?.Shape ?? step.Shape, into);
         }
+    }
+
+    private static void Add(CapturedChannel captured, Digest into)
+    {
+        into.Text(captured.Channel.Role);
+        into.Text(captured.Channel.Channel);
+        Add(captured.Description.Shape, into);
+        into.Texts(captured.Description.Indexes.Select(index => index.Value));
     }
 
     private static void Add(LoopName loop, Digest into)

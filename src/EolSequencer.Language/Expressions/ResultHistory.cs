@@ -23,7 +23,7 @@ internal abstract record ResultChange
 
     internal sealed record Added(string Step, ResultNode.Step Node) : ResultChange;
 
-    internal sealed record Entered(string Group, ImmutableArray<LoopName> Loops, bool IsFragment) : ResultChange;
+    internal sealed record Entered(string Group, ImmutableArray<LoopName> Loops, bool IsFragment, Capture? Capture) : ResultChange;
 
     internal sealed record Left(bool MayBeMissing) : ResultChange;
 

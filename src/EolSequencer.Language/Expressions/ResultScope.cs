@@ -46,9 +46,10 @@ internal sealed class ResultScope
     /// <summary>The place inside a group, before its first child.</summary>
     /// <param name="loops">Its loop names, outermost first; a value with a condition may be missing from outside.</param>
     /// <param name="isFragment">True: nothing around the group may be named inside.</param>
-    public ResultScope Enter(string group, ImmutableArray<LoopName> loops, bool isFragment) => new(
-        new Level(_level, group, isFragment, NothingDone, _level.Walk.Enter(group, loops)),
-        History.Then(new ResultChange.Entered(group, loops, isFragment)));
+    /// <param name="capture">What is kept as a trace while it runs; null: nothing.</param>
+    public ResultScope Enter(string group, ImmutableArray<LoopName> loops, bool isFragment, Capture? capture = null) => new(
+        new Level(_level, group, isFragment, NothingDone, _level.Walk.Enter(group, loops, capture)),
+        History.Then(new ResultChange.Entered(group, loops, isFragment, capture)));
 
     /// <summary>The place behind the group entered last.</summary>
     /// <param name="mayBeMissing">True: the group does not apply to every vehicle, or is decided at its turn.</param>

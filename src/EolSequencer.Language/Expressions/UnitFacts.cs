@@ -32,11 +32,12 @@ internal static class UnitFacts
         Write(into, expression.Shape);
         WriteAll(into, expression.Channels, Write);
         WriteAll(into, expression.Results, Write);
+        WriteAll(into, expression.Traces, Write);
         into.Write(expression.IsInexact);
     }
 
     private static CompiledExpression ReadExpression(BinaryReader from) =>
-        new(from.ReadInt32(), ReadShape(from), ReadAll(from, ReadChannel), ReadAll(from, ReadResult), from.ReadBoolean());
+        new(from.ReadInt32(), ReadShape(from), ReadAll(from, ReadChannel), ReadAll(from, ReadResult), ReadAll(from, ReadTrace), from.ReadBoolean());
 
     private static void Write(BinaryWriter into, ValueShape shape)
     {
@@ -78,6 +79,14 @@ internal static class UnitFacts
         var optional = from.ReadBoolean();
         return new ResultUse(levels, ReadAll(from, ReadPart), optional);
     }
+
+    private static void Write(BinaryWriter into, TraceUse use)
+    {
+        Write(into, use.Group);
+        Write(into, use.Channel);
+    }
+
+    private static TraceUse ReadTrace(BinaryReader from) => new(ReadResult(from), ReadChannel(from));
 
     private static void Write(BinaryWriter into, ResultUse.Part part)
     {

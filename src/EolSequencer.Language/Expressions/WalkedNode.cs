@@ -11,6 +11,9 @@ internal sealed class WalkedNode(ImmutableArray<LoopName> loops)
     /// <summary>The loop names of a group.</summary>
     public ImmutableArray<LoopName> Loops { get; } = loops;
 
+    /// <summary>What is kept while a group runs; null: nothing, or it is a step.</summary>
+    public Capture? Capture { get; private init; }
+
     /// <summary>What the node gives when it is a step; null for a group.</summary>
     public ResultNode.Step? Step { get; private init; }
 
@@ -23,9 +26,9 @@ internal sealed class WalkedNode(ImmutableArray<LoopName> loops)
     public void Note(string step, ResultNode.Step node) => _children[step] = new WalkedNode([]) { Step = node };
 
     /// <summary>A group in this group; met again, it stays the same.</summary>
-    public WalkedNode Enter(string group, ImmutableArray<LoopName> loops)
+    public WalkedNode Enter(string group, ImmutableArray<LoopName> loops, Capture? capture)
     {
         if (_children.TryGetValue(group, out var known) && known.Step is null) return known;
-        return _children[group] = new WalkedNode(loops);
+        return _children[group] = new WalkedNode(loops) { Capture = capture };
     }
 }

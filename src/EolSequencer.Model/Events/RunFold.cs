@@ -11,6 +11,7 @@ public sealed class RunFold
     private readonly Dictionary<string, Judged> _last = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Verdict> _first = new(StringComparer.Ordinal);
     private readonly List<string> _order = [];
+    private readonly Dictionary<(string Group, string Channel), SeriesRecorded> _traces = [];
     private readonly HashSet<string> _notNeeded = new(StringComparer.Ordinal);
 
     /// <summary>The first event; null before it.</summary>
@@ -34,6 +35,9 @@ public sealed class RunFold
     /// <summary>Steps whose <c>only-if</c> was false at their turn.</summary>
     public IReadOnlyCollection<string> NotNeeded => _notNeeded;
 
+    /// <summary>The traces of captured groups, those of the last attempt, in the order in which they were first recorded.</summary>
+    public IReadOnlyCollection<SeriesRecorded> Traces => _traces.Values;
+
     /// <summary>True when every step that was judged passed, or judged nothing, at its first attempt.</summary>
     public bool IsFirstTimeThrough => _first.Values.All(verdict => verdict <= Verdict.Pass);
 
@@ -46,6 +50,7 @@ public sealed class RunFold
             case RunBegun begun: Begun = begun; break;
             case RunEnded ended: Ended = ended; break;
             case Stopped stopped: Stopped ??= stopped; break;
+            case SeriesRecorded { Capture: not null } trace: _traces[(trace.Step, trace.Channel)] = trace; break;
             case NotNeeded notNeeded: _notNeeded.Add(notNeeded.Step); break;
             case Judged judged:
                 if (_last.TryAdd(judged.Step, judged))

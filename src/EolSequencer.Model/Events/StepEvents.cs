@@ -29,7 +29,16 @@ public sealed record SeriesRecorded : RunEvent
     public required string Step { get; init; }
     public required string Channel { get; init; }
     public required ImmutableArray<SeriesPoint> Points { get; init; }
+
+    /// <summary>What a <c>capture</c> adds; null for a <c>sample</c>.</summary>
+    public CaptureSpan? Capture { get; init; }
 }
+
+/// <summary>From when to when a group was captured; <see cref="SeriesRecorded.Step"/> is then the group's id.</summary>
+/// <param name="From">Microseconds since the run began; moments of the trace count from here.</param>
+/// <param name="Length">How long it lasted, in microseconds.</param>
+/// <param name="Lost">Why continuity was lost, the first cause; null when it was kept.</param>
+public sealed record CaptureSpan(long From, long Length, string? Lost);
 
 /// <summary>One reading of a series.</summary>
 /// <param name="At">Reception, microseconds since the run began.</param>

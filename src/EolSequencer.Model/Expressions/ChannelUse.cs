@@ -6,6 +6,13 @@ namespace EolSequencer.Model.Expressions;
 /// <param name="Index">Which value of an indexed channel; null means the channel has none, or all of them.</param>
 public sealed record ChannelUse(string Role, string Channel, IndexUse? Index)
 {
+    /// <summary>The channel of one instance of a loop: <c>bus.door_ajar[rear]</c>.</summary>
+    /// <param name="arguments">Loop names and parameters in force.</param>
+    public string Resolve(Arguments arguments) => NameOf(Role, Channel, Index?.Resolve(arguments));
+
+    /// <summary>How records name one value of a channel; without an index when it has none.</summary>
+    public static string NameOf(string role, string channel, string? index) => index is null ? $"{role}.{channel}" : $"{role}.{channel}[{index}]";
+
     /// <summary>As an author writes it: <c>bus.door_ajar[door]</c>.</summary>
     public override string ToString() => Index switch
     {

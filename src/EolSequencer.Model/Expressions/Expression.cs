@@ -22,7 +22,11 @@ public sealed class Expression(string text, SourcePlace place)
     /// <param name="Evaluate">The compiled code; pure, safe to call from several runs at once. Arithmetic that fails may throw as it does.</param>
     /// <param name="IsInexact">True when the code itself works in binary floating point, whatever the values it is given.</param>
     public sealed record Compiled(
-        ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<ExpressionScope, Value> Evaluate, bool IsInexact = false);
+        ValueShape Shape, ImmutableArray<ChannelUse> Channels, ImmutableArray<ResultUse> Results, Func<ExpressionScope, Value> Evaluate, bool IsInexact = false)
+    {
+        /// <summary>The traces named, in slot order.</summary>
+        public ImmutableArray<TraceUse> Traces { get; init; } = [];
+    }
 
     /// <summary>The author's text.</summary>
     public string Text => text;
@@ -39,11 +43,14 @@ public sealed class Expression(string text, SourcePlace place)
     /// <summary>The results it names, in slot order.</summary>
     public ImmutableArray<ResultUse> Results => Ready.Results;
 
+    /// <summary>The traces it names, in slot order.</summary>
+    public ImmutableArray<TraceUse> Traces => Ready.Traces;
+
     /// <summary>True when the code itself works in binary floating point, whatever the values it is given.</summary>
     public bool IsInexact => Ready.IsInexact;
 
     /// <summary>True when only the vehicle, the order, parameters and loop names are named: may be decided before the first step.</summary>
-    public bool IsKnownBeforeRun => Channels.IsEmpty && Results.IsEmpty;
+    public bool IsKnownBeforeRun => Channels.IsEmpty && Results.IsEmpty && Traces.IsEmpty;
 
     private Compiled Ready => _compiled ?? throw new InvalidOperationException($"{place}: the expression has not been compiled");
 

@@ -1,4 +1,5 @@
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Values;
 
 namespace EolSequencer.Model.Expressions;
@@ -46,6 +47,10 @@ public abstract class ExpressionScope
 
     /// <summary>The newest result of <see cref="Expression.Results"/>[slot]; null when that step has none.</summary>
     public abstract ResultView? Result(int slot);
+
+    /// <summary>What <see cref="Expression.Traces"/>[slot] has recorded; never null, a trace that is missing throws.</summary>
+    /// <exception cref="ExpressionFault">The group has not been captured in this run.</exception>
+    public abstract Trace Trace(int slot);
 
     /// <summary>The roll-up verdict; only steps of <c>after-verdict</c> may ask.</summary>
     public abstract Verdict RunVerdict { get; }

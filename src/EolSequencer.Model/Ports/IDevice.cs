@@ -45,7 +45,11 @@ public interface IDevice : IAsyncDisposable
 /// <param name="Channel">A channel of the device kind.</param>
 /// <param name="Index">The index; null when the channel has none or all are wanted.</param>
 /// <param name="NotBefore">Timestamp of the injected clock before which nothing counts.</param>
-public readonly record struct ReadRequest(ChannelDescription Channel, string? Index, long NotBefore);
+public readonly record struct ReadRequest(ChannelDescription Channel, string? Index, long NotBefore)
+{
+    /// <summary>True: a watch hears of every arrival, those that repeat the bytes before included.</summary>
+    public bool EveryArrival { get; init; }
+}
 
 /// <summary>What is to be done.</summary>
 /// <param name="Index">Which one of an indexed action; null when it has no index.</param>

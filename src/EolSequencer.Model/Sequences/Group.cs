@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Model.Devices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Texts;
 
@@ -44,5 +45,10 @@ public sealed record LoopValue(string Value, Expression? When);
 /// <summary>How one value of a name reads on a screen.</summary>
 public sealed record Words(string Name, string Value, LocalText Text);
 
-/// <summary>Which channels are kept while a group runs, and how often; null: every reading.</summary>
-public sealed record Capture(ImmutableArray<ChannelUse> Channels, TimeSpan? Every);
+/// <summary>Which channels are kept while a group runs.</summary>
+public sealed record Capture(ImmutableArray<CapturedChannel> Channels);
+
+/// <summary>A channel that is kept as a trace.</summary>
+/// <param name="Channel">Without an index: every index that the vehicle has.</param>
+/// <param name="Every">How often; null: every reading of a broadcast signal, a polled channel as its device kind says.</param>
+public sealed record CapturedChannel(ChannelUse Channel, ChannelDescription Description, TimeSpan? Every);

@@ -5,7 +5,8 @@ namespace EolSequencer.Records.Canonical;
 
 /// <summary>
 /// <see cref="SeriesRecorded"/>: <c>series</c> step, <c>c</c> channel, <c>z</c> number of points, <c>l</c> length and <c>h</c>
-/// SHA-256 of their content (<see cref="SeriesContent"/>), which is kept beside the events.
+/// SHA-256 of their content (<see cref="SeriesContent"/>), which is kept beside the events; of a capture <c>f</c> when it began,
+/// <c>k</c> how long it lasted, <c>d</c> why continuity was lost.
 /// </summary>
 internal static class SeriesForm
 {
@@ -18,6 +19,10 @@ internal static class SeriesForm
         json.WriteNumber("z"u8, content.Reference.Points);
         json.WriteNumber("l"u8, content.Reference.Length);
         json.WriteString("h"u8, content.Reference.Hash);
+        if (series.Capture is not { } capture) return;
+        json.WriteNumber("f"u8, capture.From);
+        json.WriteNumber("k"u8, capture.Length);
+        json.WriteOptional("d"u8, capture.Lost);
     }
 
     public static SeriesRecorded Read(Fields fields, int n, long at, IAttachments attachments) => new()
@@ -27,5 +32,6 @@ internal static class SeriesForm
         Step = fields.Text(Kind),
         Channel = fields.Text("c"u8),
         Points = attachments.Series(n, new SeriesReference(fields.Int("z"u8), fields.Int("l"u8), fields.Text("h"u8))),
+        Capture = fields.Optional("f"u8) is null ? null : new CaptureSpan(fields.Long("f"u8), fields.Long("k"u8), fields.TextOrNull("d"u8)),
     };
 }

@@ -7,6 +7,7 @@ using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
@@ -67,6 +68,8 @@ public class CallBenchmark
         public override int Edges(int slot) => 0;
 
         public override ResultView? Result(int slot) => null;
+
+        public override Trace Trace(int slot) => throw new NotSupportedException();
 
         public override Verdict RunVerdict => Verdict.None;
 

@@ -43,7 +43,7 @@ internal static class SequenceText
     private static void Write(StringBuilder text, Group group, string indent)
     {
         foreach (var loop in group.Each) Line(text, indent, "each " + loop.Name, string.Join(", ", loop.Values.Select(value => value.Value)));
-        Line(text, indent, "capture", group.Capture is { } capture ? $"{string.Join(", ", capture.Channels)} every {capture.Every?.ToString() ?? "reading"}" : null);
+        Line(text, indent, "capture", group.Capture is { } capture ? string.Join(", ", capture.Channels.Select(one => $"{one.Channel}{(one.Every is { } every ? $" every {every}" : "")}")) : null);
         Line(text, indent, "use", group.Fragment);
         foreach (var argument in group.Arguments) Line(text, indent, "with " + argument.Name, argument.Value);
         foreach (var child in group.Children) Write(text, child, indent);

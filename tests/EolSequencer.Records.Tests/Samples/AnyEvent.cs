@@ -106,7 +106,8 @@ internal static class AnyEvent
         from step in Word
         from channel in Word
         from points in List(Gen.Select(Time, Maybe(Word), Raw, (when, value, raw) => new SeriesPoint(when, value, raw)), 40)
-        select (RunEvent)new SeriesRecorded { N = n, At = at, Step = step, Channel = channel, Points = points };
+        from capture in Gen.Select(Time, Time, Maybe(Word), Gen.Bool, (begun, length, lost, isCapture) => isCapture ? new CaptureSpan(begun, length, lost) : null)
+        select (RunEvent)new SeriesRecorded { N = n, At = at, Step = step, Channel = channel, Points = points, Capture = capture };
 
     private static readonly Gen<RunEvent> Short =
         from n in Gen.Int[2, 1000]

@@ -8,7 +8,7 @@ using EolSequencer.Model.Source;
 namespace EolSequencer.Language.Binding.Reach;
 
 /// <summary>A step that a vehicle reaches finds its channels and actions on that vehicle.</summary>
-/// <remarks>The channels of a <c>capture</c> are not asked for: what a vehicle lacks leaves no trace.</remarks>
+/// <remarks>The channels of a <c>capture</c> are not asked for, only those whose trace a step names: what a vehicle lacks leaves no trace.</remarks>
 internal sealed class DevicePresence(
     ImmutableArray<DeviceRole> roles, PossibleVehicles vehicles, PlaceBook places, Report report)
 {
@@ -18,7 +18,7 @@ internal sealed class DevicePresence(
     {
         foreach (var expression in NodeExpressions.Of(instance.Node))
         {
-            foreach (var use in expression.Channels) Check(use, expression.Place, instance);
+            foreach (var use in expression.Channels.Concat(expression.Traces.Select(trace => trace.Channel))) Check(use, expression.Place, instance);
         }
 
         if (instance.Node is not Step step) return;

@@ -57,7 +57,7 @@ internal sealed class Exactness(ImmutableArray<DeviceRole> roles, PlaceBook plac
     private bool IsInexact(Expression expression, NodeInstance instance) =>
         expression.Shape.Kind is ValueKind.Number or ValueKind.Time
         && (expression.IsInexact
-            || expression.Channels.Any(use => Inexact.Is(ChannelOf(use)))
+            || expression.Channels.Concat(expression.Traces.Select(trace => trace.Channel)).Any(use => Inexact.Is(ChannelOf(use)))
             || expression.Results.Any(use => IsInexact(use.Resolve(instance.Arguments, instance.Id))));
 
     // One index of a channel that is read as a whole belongs to the step in front of the bracket.

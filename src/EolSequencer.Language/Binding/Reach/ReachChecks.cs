@@ -28,6 +28,7 @@ internal static class ReachChecks
         var coverage = new LimitCoverage(vehicles, places, report);
         var devices = new DevicePresence(sequence.Roles, vehicles, places, report);
         var results = new ResultPresence(instances.All, vehicles, report);
+        var traces = new TracePresence(instances.All, vehicles, report);
         var exactness = new Exactness(sequence.Roles, places, report);
         foreach (var instance in instances.All)
         {
@@ -35,6 +36,7 @@ internal static class ReachChecks
             coverage.Check(instance);
             devices.Check(instance);
             results.Check(instance);
+            traces.Check(instance);
         }
 
         return instances;

@@ -1,5 +1,6 @@
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Values;
 
 namespace EolSequencer.Language.Binding.Reach;
@@ -22,6 +23,8 @@ internal sealed class VehicleScope(IReadOnlyDictionary<string, Value> known, Arg
     public override int Edges(int slot) => throw new Undecided();
 
     public override ResultView? Result(int slot) => throw new Undecided();
+
+    public override Trace Trace(int slot) => throw new Undecided();
 
     public override Verdict RunVerdict => throw new Undecided();
 }

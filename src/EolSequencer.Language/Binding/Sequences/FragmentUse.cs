@@ -27,13 +27,13 @@ internal static class FragmentUse
         var inside = fragment.Inside(around with
         {
             Fragments = around.Fragments.Add(file.Id),
-            Results = around.Results.Enter(group.Id, group.Each, isFragment: true),
+            Results = around.Results.Enter(group.Id, group.Each, isFragment: true, group.Capture),
         });
         var siblings = new Dictionary<string, SourcePlace>(StringComparer.Ordinal);
         var items = fragment.Keys.List("steps");
         var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
         var steps = isSideBySide ? NodeListBinder.BindSideBySide(items, inside, siblings) : NodeListBinder.Bind(items, inside, siblings);
-        var outside = around with { Arguments = ArgumentNames.None(around.Context.Vehicle.Type), Results = around.Results.Enter(group.Id, group.Each, isFragment: true) };
+        var outside = around with { Arguments = ArgumentNames.None(around.Context.Vehicle.Type), Results = around.Results.Enter(group.Id, group.Each, isFragment: true, group.Capture) };
         var always = NodeListBinder.Bind(keys.List("always"), outside, new Dictionary<string, SourcePlace>(siblings, StringComparer.Ordinal));
         WordsCheck.Run(fragment.Keys.FreeMap("words"), fragment.Parameters, steps.Nodes, around.Context);
         return new BoundNode(

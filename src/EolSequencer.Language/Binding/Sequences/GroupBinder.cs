@@ -53,14 +53,20 @@ internal static class GroupBinder
             IsCautioned = scope.IsCautioned || NodeRules.SaysCaution(keys),
         };
         var anyOrder = keys.YesNo("any-order") ?? false;
-        var group = NodeRules.Read(keys, new Group { Id = id, Place = idNode.Place, Children = [] }, Own(content, anyOrder, loops, scope, around)) with
+        var own = Own(content, anyOrder, loops, scope, around);
+        var group = NodeRules.Read(keys, new Group { Id = id, Place = idNode.Place, Children = [] }, own) with
         {
             When = Conditions.Add(keys, "when", scope.Static, scope.Context.Batch),
             Each = loops,
             AnyOrder = anyOrder,
             RepeatOnResume = keys.Word("resume", Resume) ?? false,
-            Capture = CaptureBinder.Bind(keys, scope),
+            Capture = CaptureBinder.Bind(keys, own),
         };
+        if (group is { Capture: not null, AnyOrder: true, Each.IsEmpty: false })
+        {
+            scope.Report.Add(SequenceCodes.CaptureOfLanes, keys.PlaceOf("capture"), $"the values of '{id}' run side by side, and a capture belongs to one of them at a time");
+        }
+
         return content == "use" ? FragmentUse.Bind(keys, group, around) : Steps(keys, group, around);
     }
 
@@ -76,7 +82,7 @@ internal static class GroupBinder
 
     private static BoundNode Steps(MapReader keys, Group group, Scope around)
     {
-        var inside = around with { Results = around.Results.Enter(group.Id, group.Each, isFragment: false) };
+        var inside = around with { Results = around.Results.Enter(group.Id, group.Each, isFragment: false, group.Capture) };
         var siblings = new Dictionary<string, SourcePlace>(StringComparer.Ordinal);
         var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
         var steps = isSideBySide ? NodeListBinder.BindSideBySide(keys.List("steps"), inside, siblings) : NodeListBinder.Bind(keys.List("steps"), inside, siblings);

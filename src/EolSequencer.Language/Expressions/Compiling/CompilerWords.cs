@@ -30,6 +30,8 @@ internal static class CompilerWords
             OperatorsDiffer when node.FirstAncestorOrSelf<BinaryExpressionSyntax>() is { } binary => Operands(binary, Type(binary.Left, model), Type(binary.Right, model)),
             OperatorAlone when node.FirstAncestorOrSelf<PrefixUnaryExpressionSyntax>() is { } unary => new Objection(ExpressionCodes.WrongOperands, null,
                 $"'{unary.OperatorToken.Text}' does not fit {Named(Type(unary.Operand, model))}", null),
+            NoMember when node.FirstAncestorOrSelf<MemberAccessExpressionSyntax>() is { } access && model.GetTypeInfo(access.Expression).Type is { } trace && TraceFeatures.IsTrace(trace) =>
+                Feature(access.Name.Identifier.ValueText, trace),
             NoMember when node.FirstAncestorOrSelf<MemberAccessExpressionSyntax>() is { } access => Member(access.Name.Identifier.ValueText, Type(access.Expression, model)),
             ConstantOverflow => new Objection(ExpressionCodes.NumberForm, null, "the result is larger than a whole number can be", "write one of the numbers with a point, such as 2.0"),
             _ => new Objection(ExpressionCodes.Compiler, null, Of(fault), null),
@@ -65,6 +67,14 @@ internal static class CompilerWords
         { IsBareNumber: true } => new Objection(ExpressionCodes.UnknownUnit, null, $"a bare number has no '{name}'", "leave the point and the name out"),
         _ => new Objection(ExpressionCodes.NotAllowed, null, $"{Named(type)} has no '{name}'", null),
     };
+
+    private static Objection Feature(string name, ITypeSymbol trace)
+    {
+        var advice = TraceFeatures.WantsUnit(trace, name) ? $"take its numbers with a unit first, as in  .km_h.{name}"
+            : Diagnostics.Nearest.Of(name, TraceFeatures.Names(trace)) is { } near ? $"did you mean '{near}'?"
+            : $"there is {Diagnostics.Shown.OneOf([.. TraceFeatures.Names(trace)])}";
+        return new Objection(ExpressionCodes.UnknownFeature, null, $"a trace has no '{name}' here", advice);
+    }
 
     private static AuthorType? Type(ExpressionSyntax expression, SemanticModel model) => AuthorType.Of(model.GetTypeInfo(expression).Type);
 

@@ -14,6 +14,7 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 {
     private readonly List<ChannelUse> _channels = [];
     private readonly List<ResultUse> _results = [];
+    private readonly List<TraceUse> _traces = [];
     private readonly Dictionary<Dimension, Unit> _quantities = [];
     private readonly Dictionary<SyntaxNode, ValueShape> _reads = [];
     private bool _asksForTypes;
@@ -45,6 +46,11 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 
     public ImmutableArray<ResultUse> Results => [.. _results];
 
+    public ImmutableArray<TraceUse> Traces => [.. _traces];
+
+    /// <summary>A trace has been read: names behind it are features.</summary>
+    public bool NamesTrace { get; set; }
+
     /// <summary>True when its place wants yes or no.</summary>
     public bool IsCondition { get; } = source.Wanted is Wanted.One { Shape.Kind: ValueKind.Truth };
 
@@ -72,6 +78,8 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     public int SlotOf(ChannelUse use) => SlotOf(_channels, use, static (one, other) => one == other);
 
     public int SlotOf(ResultUse use) => SlotOf(_results, use, Same);
+
+    public int SlotOf(TraceUse use) => SlotOf(_traces, use, static (one, other) => one.Channel == other.Channel && Same(one.Group, other.Group));
 
     /// <summary>A quantity is used as such; the first one of a dimension gives the unit of the value.</summary>
     public void UseQuantity(Unit unit) => _quantities.TryAdd(unit.Dimension, unit);

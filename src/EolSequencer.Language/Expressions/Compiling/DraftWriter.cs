@@ -53,7 +53,9 @@ internal sealed class DraftWriter
                 return;
             case MemberAccessExpressionSyntax access:
                 Visit(access.Expression); // behind a point stands no name of its own
-                if (!_resolved.Contains(access.Name)) _draft.AskForTypes();
+                if (_resolved.Contains(access.Name)) return;
+                _draft.AskForTypes();
+                _draft.IsInexact |= _draft.NamesTrace && TraceFeatures.IsInexact(access.Name.Identifier.ValueText);
                 return;
             case ElementAccessExpressionSyntax element:
                 Visit(element.Expression);

@@ -55,6 +55,7 @@ internal sealed class MemberGuard(Draft draft, UnitFunction function, SemanticMo
         symbol.ContainingType is { } type
         && (symbol is IMethodSymbol && type.Name == nameof(Functions) && type.ContainingNamespace.ToDisplayString() == typeof(Functions).Namespace
             || symbol is IPropertySymbol && type.TypeKind == TypeKind.Struct && type.Locations.Any(place => place.IsInSource)
+            || TraceFeatures.IsTrace(type) && TraceFeatures.Has(type, symbol.Name)
             || Members.Contains(symbol.OriginalDefinition.GetDocumentationCommentId() ?? ""));
 
     private bool IsAuthors(int position) => draft.Edits.IsCopied(position - function.Start);

@@ -17,6 +17,7 @@ internal sealed class PathResolver
     private readonly IndexReader _indexes;
     private readonly ScopeRead _reads;
     private readonly ResultResolver _results;
+    private readonly TraceResolver _traces;
 
     public PathResolver(Draft draft, ComputedShapes shapes)
     {
@@ -24,7 +25,9 @@ internal sealed class PathResolver
         _names = draft.Source.Names;
         _indexes = new IndexReader(draft);
         _reads = new ScopeRead(draft);
-        _results = new ResultResolver(draft, new ResultReader(draft, _indexes), _reads, shapes);
+        var results = new ResultReader(draft, _indexes);
+        _results = new ResultResolver(draft, results, _reads, shapes);
+        _traces = new TraceResolver(draft, _indexes, results);
     }
 
     /// <summary>Resolves a path as far as it names something and writes the read in its place.</summary>
@@ -41,6 +44,7 @@ internal sealed class PathResolver
             case "vehicle" when _names.Vehicle is { } vehicle: Option(path, vehicle); break;
             case "order" when _names.Vehicle is { } vehicle: Fact(path, vehicle); break;
             case "results": _results.Resolve(path); break;
+            case "trace": _traces.Resolve(path); break;
             case "run": RunVerdict(path); break;
             default:
                 if (_names.Roles.ContainsKey(path.First)) Channel(path);
@@ -149,7 +153,7 @@ internal sealed class PathResolver
         [
             .. _names.Arguments.Keys, .. _names.Roles.Keys,
             .. _names.Vehicle is null ? Array.Empty<string>() : ["vehicle", "order"],
-            .. _names.Results is null ? Array.Empty<string>() : ["results"],
+            .. _names.Results is null ? Array.Empty<string>() : ["results", "trace"],
             .. _names.RunVerdict ? ["run"] : Array.Empty<string>(),
         ];
         var isUnit = UnitTable.All.Any(unit => unit.ExpressionName == path.First);

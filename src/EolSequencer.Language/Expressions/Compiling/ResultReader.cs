@@ -54,6 +54,55 @@ internal sealed class ResultReader(Draft draft, IndexReader indexes)
         return End(path, found, name, parts, mayBeMissing);
     }
 
+    /// <summary>A group whose capture a path has come to; the name of a device comes next.</summary>
+    internal sealed record Captured(Capture Capture, ResultUse Use);
+
+    /// <summary>The group whose trace is named, or null when a fault has been reported.</summary>
+    public Captured? FollowToCapture(PathSyntax path)
+    {
+        if (draft.Source.Names.Results is not { } scope)
+        {
+            draft.Fault(ExpressionCodes.UnknownName, path.Root.Span, "no trace is known here", "only what is known before the run may be named");
+            return null;
+        }
+
+        var parts = ImmutableArray.CreateBuilder<ResultUse.Part>();
+        var (found, mayBeMissing, names) = ((ResultFound?)null, false, scope.Names());
+        while (path.NextName is { } name)
+        {
+            if (found?.Walked.Capture is { } capture && capture.Channels.Any(one => one.Channel.Role == name.ValueText)) return Ended(path, found, capture, parts, mayBeMissing);
+            if ((found is null ? scope.Find(name.ValueText) : found.Child(name.ValueText)) is not { Step: null } next)
+            {
+                var known = names.Concat(found?.Walked.Capture?.Channels.Select(one => one.Channel.Role) ?? []).Distinct().ToList();
+                draft.Fault(ExpressionCodes.UnknownTrace, name.Span, $"'{name.ValueText}' is no group{(found is null ? "" : " and no captured device of it")} that can be named here",
+                    Nearest.Of(name.ValueText, known) is { } near ? $"did you mean '{near}'?" : null);
+                return null;
+            }
+
+            path.Take();
+            mayBeMissing |= next.MayBeMissing;
+            if (LoopValues(path, next, ref mayBeMissing) is not { } values) return null;
+            parts.Add(new ResultUse.Part(name.ValueText, values));
+            (found, names) = (next, next.Walked.Names);
+        }
+
+        draft.Fault(ExpressionCodes.NameIncomplete, path.TakenSpan, $"'{path.TakenText}' is no trace yet", "write  trace.GROUP.DEVICE.CHANNEL  and a feature");
+        return null;
+    }
+
+    private Captured? Ended(PathSyntax path, ResultFound found, Capture capture, ImmutableArray<ResultUse.Part>.Builder parts, bool mayBeMissing)
+    {
+        if (found.Judged is null)
+        {
+            draft.Fault(ExpressionCodes.TraceNotEnded, path.TakenSpan, $"the group '{parts[^1].Name}' has not ended before this place");
+            return null;
+        }
+
+        if (!mayBeMissing) return new Captured(capture, new ResultUse(found.Levels, parts.ToImmutable(), false));
+        draft.Fault(ExpressionCodes.TraceMayBeMissing, path.TakenSpan, $"there is no trace of '{parts[^1].Name}' where the group does not apply or is not needed");
+        return null;
+    }
+
     private Step? End(PathSyntax path, ResultFound found, string name, ImmutableArray<ResultUse.Part>.Builder parts, bool mayBeMissing)
     {
         var step = found.Step!;

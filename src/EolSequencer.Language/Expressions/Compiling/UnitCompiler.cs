@@ -86,6 +86,6 @@ internal sealed class UnitCompiler
         var functions = last.Source.Functions.SelectMany(function => function.Drafts.Select(draft => (draft, function.Number)))
             .ToDictionary(pair => pair.draft, pair => pair.Number);
         return new CompiledUnit(code.ToArray(), symbols.ToArray(),
-            [.. _drafts.Select(draft => new CompiledExpression(functions[draft!], draft!.Shape!, draft.Channels, draft.Results, draft.IsInexact))]);
+            [.. _drafts.Select(draft => new CompiledExpression(functions[draft!], draft!.Shape!, draft.Channels, draft.Results, draft.Traces, draft.IsInexact))]);
     }
 }

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Runtime.CompilerServices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
 
@@ -92,6 +93,42 @@ public abstract class ScopeValues : Functions
         ? text
         : throw new ExpressionFault(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"a text of {text.Length} letters is more than the {MostLetters} an expression takes"));
 
+    /// <summary>A trace of numbers, in a unit; null: they have none.</summary>
+    public static NumberTrace<TTime, TFrequency> NumberTraceOf<TTime, TFrequency>(ExpressionScope scope, int slot, Unit? unit)
+        where TTime : struct, IQuantity<TTime>
+        where TFrequency : struct, IQuantity<TFrequency> => new(scope, CurveOf(scope, slot, unit));
+
+    public static NumberTrace<TTime, TFrequency> NumberTraceNoting<TTime, TFrequency>(ExpressionScope scope, int slot, Unit? unit, ref bool inexact)
+        where TTime : struct, IQuantity<TTime>
+        where TFrequency : struct, IQuantity<TFrequency>
+    {
+        inexact |= IsInexact(scope.Trace(slot));
+        return NumberTraceOf<TTime, TFrequency>(scope, slot, unit);
+    }
+
+    /// <summary>A trace of quantities.</summary>
+    public static QuantityTrace<TValue, TTime> QuantityTraceOf<TValue, TTime>(ExpressionScope scope, int slot, Unit unit)
+        where TValue : struct, IQuantity<TValue>
+        where TTime : struct, IQuantity<TTime> => new(scope, CurveOf(scope, slot, unit), unit);
+
+    public static QuantityTrace<TValue, TTime> QuantityTraceNoting<TValue, TTime>(ExpressionScope scope, int slot, Unit unit, ref bool inexact)
+        where TValue : struct, IQuantity<TValue>
+        where TTime : struct, IQuantity<TTime>
+    {
+        inexact |= IsInexact(scope.Trace(slot));
+        return QuantityTraceOf<TValue, TTime>(scope, slot, unit);
+    }
+
+    /// <summary>A trace of yes and no.</summary>
+    public static SwitchTrace<TTime, TFrequency> SwitchTraceOf<TTime, TFrequency>(ExpressionScope scope, int slot)
+        where TTime : struct, IQuantity<TTime>
+        where TFrequency : struct, IQuantity<TFrequency>
+    {
+        var trace = scope.Trace(slot);
+        scope.Spend(trace.Points.Length);
+        return new(scope, Switching.Of(trace));
+    }
+
     /// <summary>The value of a condition.</summary>
     public static Value Condition(bool truth) => TruthValue.Of(truth);
 
@@ -127,6 +164,23 @@ public abstract class ScopeValues : Functions
     [MethodImpl(MethodImplOptions.NoInlining)]
     private static decimal Converted(decimal number, Unit from, Unit to) =>
         from.TryConvert(number, to, out var result) ? result : throw new OverflowException();
+
+    private static Curve CurveOf(ExpressionScope scope, int slot, Unit? unit)
+    {
+        var trace = scope.Trace(slot);
+        scope.Spend(trace.Points.Length);
+        return Curve.Of(trace, unit);
+    }
+
+    private static bool IsInexact(Trace trace)
+    {
+        foreach (var point in trace.Points)
+        {
+            if (point.Value is NumberValue { Inexact: true }) return true;
+        }
+
+        return false;
+    }
 
     private static ExpressionFault WrongKind(Value value, string wanted) => new($"'{value}' came where {wanted} was due");
 }

@@ -1,5 +1,6 @@
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Traces;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
 
@@ -10,6 +11,7 @@ internal sealed class FixedScope : ExpressionScope
 {
     private readonly Dictionary<string, Value> _values = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ResultView> _results = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Trace> _traces = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _edges = new(StringComparer.Ordinal);
     private Expression? _expression;
 
@@ -45,6 +47,13 @@ internal sealed class FixedScope : ExpressionScope
         return this;
     }
 
+    /// <param name="path">The group's full id and the channel, such as <c>run_up/rollers.speed</c>.</param>
+    public FixedScope Trace(string path, Trace trace)
+    {
+        _traces[path] = trace;
+        return this;
+    }
+
     public Value Evaluate(Expression expression)
     {
         _expression = expression;
@@ -61,6 +70,12 @@ internal sealed class FixedScope : ExpressionScope
     public override int Edges(int slot) => _edges[NameOf(_expression!.Channels[slot])];
 
     public override ResultView? Result(int slot) => _results.GetValueOrDefault(_expression!.Results[slot].Resolve(InForce(), Asker));
+
+    public override Trace Trace(int slot)
+    {
+        var use = _expression!.Traces[slot];
+        return _traces[$"{use.Group.Resolve(InForce(), Asker)}/{use.Channel.Resolve(InForce())}"];
+    }
 
     protected override Value NoValue(int slot) => throw new InvalidOperationException($"the test gives {_expression!.Channels[slot]} no value");
 
