@@ -15,7 +15,7 @@ internal static class UnitTypes
             Frames =
             [
                 new(0x1A0, 20, BodyFrames.Switches), new(0x1A4, 20, BodyFrames.Outputs), new(0x1E8, 50, BodyFrames.Seat),
-                new(0x3E0, 1000, BodyFrames.Surroundings),
+                new(0x3D0, 200, BodyFrames.Awake), new(0x3E0, 1000, BodyFrames.Surroundings),
             ],
             AnswerTime = Ms(2),
             BootTime = Ms(1600),

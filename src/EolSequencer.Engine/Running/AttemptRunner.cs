@@ -17,7 +17,12 @@ internal sealed class AttemptRunner(RunServices run)
         using var notice = planned.Step.Show is { } text ? Show(planned, text) : null;
         using var attempt = new Attempt(run, planned, number, run.ScopeOf(planned), halt);
         var end = await EndOfAsync(attempt, screen);
-        if (halt.IsRaised && halt.Kind == HaltKind.Lost && planned.Step.Require is { ElseStop: true }) around.Raise(HaltKind.Stopped, halt.Reason!);
+        if (halt.IsRaised && halt.Kind == HaltKind.Lost && !around.IsRaised && planned.Step.Require is { ElseStop: true })
+        {
+            run.StopFor(halt.Reason!);
+            around.Raise(HaltKind.Stopped, halt.Reason!);
+        }
+
         return (end with { Readings = attempt.Readings }, attempt);
     }
 

@@ -59,6 +59,7 @@ internal sealed class NodeRunner(RunServices run)
             capture?.End(halt.IsRaised ? halt.Reason : null);
             await LeaveSafeAsync(always);
             var lost = halt.IsRaised && !around.IsRaised && halt.Kind == HaltKind.Lost;
+            if (lost && node.Require!.ElseStop) run.StopFor(halt.Reason!);
             if (lost) flow = node.Require!.ElseStop ? Flow.Stop : Flow.GoOn;
             else if (halt.IsRaised && !around.IsRaised) around.Raise(halt.Kind, halt.Reason!);
             if (retries == 0 || around.IsRaised || !node.Retry!.On.Contains(Worst(planned))) return flow;

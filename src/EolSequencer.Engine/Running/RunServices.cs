@@ -27,6 +27,12 @@ internal sealed class RunServices
     /// <summary>The verdict, once the steps are over.</summary>
     public Verdict? Decided { get; set; }
 
+    /// <summary>Why the sequence itself stopped the run, for people; the first reason wins. Null: it did not.</summary>
+    public string? Stopped { get; private set; }
+
+    /// <summary>The sequence says that this stops the run.</summary>
+    public void StopFor(string reason) => Stopped ??= reason;
+
     /// <summary>A role that the station was checked to have.</summary>
     public BoundDevice Device(string role) => Devices[role];
 

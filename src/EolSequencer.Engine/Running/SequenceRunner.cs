@@ -28,7 +28,7 @@ public static class SequenceRunner
         var nodes = new NodeRunner(run);
         var flow = await nodes.RunAsync(request.Plan.Prepare, top, null);
         if (flow == Flow.GoOn) flow = await nodes.RunAsync(request.Plan.Steps, top, null);
-        if (flow == Flow.Stop) log.Append((n, at) => new Stopped { N = n, At = at, Reason = top.Reason ?? "a step that did not pass stops the run" });
+        if (flow == Flow.Stop) log.Append((n, at) => new Stopped { N = n, At = at, Reason = run.Stopped ?? top.Reason! });
         var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps);
         await nodes.LeaveSafeAsync(request.Plan.Always);
         notReached = notReached.AddRange(NotReached(run.Results, request.Plan.Always));
@@ -36,12 +36,13 @@ public static class SequenceRunner
         var rollUp = RollUp.Of(request.Plan.Counting.Select(step => run.Results.Counted(step.Id)).OfType<Verdict>());
         if (journal.Fault is not null) rollUp = rollUp.Plus(Verdict.Error);
         run.Decided = rollUp.Verdict;
+        var interrupted = top.IsRaised && run.Stopped is null; // What the sequence says of itself is no interruption.
         using var after = new Halt();
         await nodes.RunAsync(request.Plan.AfterVerdict, after, null);
-        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = top.IsRaised, NotReached = notReached });
+        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached });
         return journal.Fault is not null && rollUp.Verdict != Verdict.Error
-            ? new RunResult(rollUp.Plus(Verdict.Error), top.IsRaised, journal.Fault)
-            : new RunResult(rollUp, top.IsRaised, journal.Fault);
+            ? new RunResult(rollUp.Plus(Verdict.Error), interrupted, journal.Fault)
+            : new RunResult(rollUp, interrupted, journal.Fault);
     }
 
     private static RunServices ServicesFor(RunRequest request, EventLog log) => new()

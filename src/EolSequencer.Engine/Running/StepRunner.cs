@@ -59,7 +59,12 @@ internal sealed class StepRunner(RunServices run)
             var counted = await RetriesAsync(planned, halt, screen);
             if (halt.IsRaised) return Flow.Stop;
             if (counted <= Verdict.Pass || step.OnFail == OnFail.Continue) return Flow.GoOn;
-            if (step.OnFail == OnFail.Stop) return Flow.Stop;
+            if (step.OnFail == OnFail.Stop)
+            {
+                run.StopFor($"'{planned.Id}' did not pass, which stops the run");
+                return Flow.Stop;
+            }
+
             if (decisions == MostDecisions) return Flow.GoOn;
             var answer = await run.Prompts.AskAsync(planned, decisions + 1, PromptKind.Decide, AgainOrOn, prompt => prompt with { Screen = screen }, halt.Token);
             if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);

@@ -101,6 +101,36 @@ public class FlowTests
         Assert.Equal(["rollers.a", "b"], _bench.Journal.Events.OfType<RunEnded>().Single().NotReached);
         Assert.Equal("lost: bus.gate", _bench.Judged.First().Detail);
         Assert.Equal(["horn=no"], _bench.Bus.Acts);
+        Assert.Equal("lost: bus.gate", _bench.Journal.Events.OfType<Stopped>().Single().Reason);
+        Assert.False(_bench.Result!.Interrupted);
+    }
+
+    [Fact]
+    public void A_lost_condition_with_else_stop_ends_the_other_branches_too_and_is_no_interruption()
+    {
+        _bench.Bus.With("gate", at => TruthValue.Of(at < TimeSpan.FromSeconds(2)));
+        var guarded = Steps.Group("rollers", Steps.Wait("w", 5)) with { Require = new(True(Gate), true) };
+        _bench.Run(Steps.Together([guarded], [Steps.Wait("long", 60), Good("a")]));
+        Assert.InRange(_bench.Journal.Events[^1].At, 2_000_000, 2_500_000);
+        Assert.Equal("lost: bus.gate", _bench.Journal.Events.OfType<Stopped>().Single().Reason);
+        Assert.False(_bench.Result!.Interrupted);
+    }
+
+    [Fact]
+    public void A_step_condition_with_else_stop_says_why_the_run_ended()
+    {
+        _bench.Bus.With("gate", at => TruthValue.Of(at < TimeSpan.FromSeconds(2)));
+        _bench.Run(Steps.Wait("w", 5) with { Require = new(True(Gate), true) }, Good("a"));
+        Assert.Equal("lost: bus.gate", _bench.Journal.Events.OfType<Stopped>().Single().Reason);
+        Assert.False(_bench.Result!.Interrupted);
+    }
+
+    [Fact]
+    public void On_fail_stop_names_the_step_that_stopped_the_run()
+    {
+        _bench.Run(Bad("a") with { OnFail = OnFail.Stop }, Good("b"));
+        Assert.Equal("'a' did not pass, which stops the run", _bench.Journal.Events.OfType<Stopped>().Single().Reason);
+        Assert.False(_bench.Result!.Interrupted);
     }
 
     [Fact]

@@ -60,6 +60,38 @@ public class StartupTests
         Assert.Equal(Verdict.Error, DemoPlant.Rehearse(DemoPlant.Orders[0], 1, "bus_silent@120s").Ended!.RollUp.Verdict);
     }
 
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0, 5)]
+    [InlineData(1, 20)]
+    [InlineData(2, 60)]
+    [InlineData(2, 120)]
+    [InlineData(3, 150)]
+    [InlineData(4, 170)]
+    public void A_bus_that_falls_silent_ends_the_run_within_seconds_as_an_error_and_leaves_the_vehicle_safe(int order, int second)
+    {
+        var run = DemoPlant.Rehearse(DemoPlant.Orders[order], 1, $"bus_silent@{second}s");
+        Assert.Equal(Verdict.Error, run.Ended!.RollUp.Verdict);
+        Assert.Equal(0, run.Ended.RollUp.Fail);
+        Assert.False(run.Ended.Interrupted);
+        Assert.InRange(run.At, TimeSpan.FromSeconds(second), TimeSpan.FromSeconds(second + 10));
+        Assert.Contains(run.Stopped!.Reason, new[]
+        {
+            "'coding.write_vin' did not pass, which stops the run",
+            "lost: bus.gateway_awake (frame 3D0 has not come for 3 cycles of 200 ms)",
+            "lost: bus.selector[\"park\"] (frame 1C0 has not come for 3 cycles of 20 ms)",
+        });
+        Assert.Equal(["outputs_back", "session_end"], run.Results.Select(result => result.Step).Where(step => step is "outputs_back" or "session_end"));
+    }
+
+    [Fact]
+    public void A_dead_gateway_stops_the_run_as_the_vehicles_fault()
+    {
+        var run = DemoPlant.Rehearse(DemoPlant.Orders[0], 1, "unit_silent=gateway");
+        Assert.Equal(Verdict.Fail, Worst(run, "coding.write_vin"));
+        Assert.InRange(run.At, TimeSpan.Zero, TimeSpan.FromSeconds(20));
+    }
+
     private static Verdict? Worst(RunFold run, string step) => run.Results.FirstOrDefault(result => result.Step == step)?.Counted;
 
     private sealed class PromptCount : Model.Ports.IRunJournal

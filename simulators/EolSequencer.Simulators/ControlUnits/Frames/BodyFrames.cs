@@ -64,6 +64,13 @@ internal static class BodyFrames
         return van.Seat.IsMotorOn(now);
     }
 
+    /// <summary>3D0: the gateway keeps the bus awake.</summary>
+    public static bool Awake(Van van, TimeSpan now, Span<byte> payload)
+    {
+        Raw.Bit(payload, 0, true);
+        return false;
+    }
+
     /// <summary>3E0: surroundings.</summary>
     public static bool Surroundings(Van van, TimeSpan now, Span<byte> payload)
     {
