@@ -32,5 +32,20 @@ public static class LimitCodes
     public static readonly DiagnosticCode NoRow = Error("LIM012",
         "No row of a limit applies to a vehicle", "add a row for it, or keep the vehicle from the step with  when");
 
+    public static readonly DiagnosticCode BadTable = Error("LIM020",
+        "Not the path of a table", "name a .csv file by its path from the plant's folder");
+
+    public static readonly DiagnosticCode UnknownColumn = Error("LIM021",
+        "A column that means nothing here", "name an option,  order.FACT,  when,  index  or  is");
+
+    public static readonly DiagnosticCode NoWindows = Error("LIM022",
+        "A table that does not say what the values must be", "add the column  is");
+
+    public static readonly DiagnosticCode UnknownValue = Error("LIM023",
+        "A value that the option or fact cannot have", "write one of its values, or nothing for all of them");
+
+    public static readonly DiagnosticCode IndexAndVehicle = Error("LIM024",
+        "A table by index that also goes by vehicle", "keep the column  index  or those about the vehicle");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

@@ -51,7 +51,7 @@ internal sealed class SequenceLoad
         if (!_batch.Compile() || _report.HasErrors) return null;
         var instances = ReachChecks.Run(bound, head.VehicleType.Place, context.Vehicle.Limits, _places, _report);
         var plan = withAdvice && instances is not null && !_report.HasErrors ? AdviceChecks.Run(bound, instances, context, _report) : null;
-        var sequence = bound with { CompiledHash = _batch.Hash, Sources = [.. _files.Select(used => used.Copy).OfType<SourceCopy>()] };
+        var sequence = bound with { CompiledHash = _batch.Hash, Sources = [.. _files.Select(used => used.Copy).OfType<SourceCopy>(), .. context.Vehicle.Tables] };
         return new Loaded(sequence, context.Plant, _files, context.UsedLimits, plan);
     }
 

@@ -15,8 +15,12 @@ internal static class LimitBinder
         [new("is", Forms.Expectation, "what the value must be")],
         [new("when", Forms.Expression, "vehicles the row is for; exactly one row applies to each")]);
 
-    /// <summary>What a limit looks like: one window, a row for each kind of vehicle, or a window by index.</summary>
-    public static ValueForm Form { get; } = Forms.Either(Forms.Expectation, Forms.List(Forms.Map(Row), 1), Forms.Names(Ids.IndexForm, Forms.Expectation));
+    private static readonly MapShape Table = new(
+        "a limit in a table", [new("rows-from", new ValueForm.Text(@"\.[cC][sS][vV]$", Subject.None), "path of a CSV file with the rows, from the plant's folder")], []);
+
+    /// <summary>What a limit looks like: one window, a row for each kind of vehicle, a window by index, or a table with one of the two.</summary>
+    public static ValueForm Form { get; } = Forms.Either(
+        Forms.Expectation, Forms.List(Forms.Map(Row), 1), Forms.Map(Table), Forms.Names(Ids.IndexForm, Forms.Expectation));
 
     public static ImmutableDictionary<string, LimitDefinition> Bind(YamlMap? map, VehicleParts parts)
     {
@@ -32,6 +36,7 @@ internal static class LimitBinder
     private static LimitDefinition? Limit(string name, YamlNode node, VehicleParts parts) => node switch
     {
         YamlList list => Rows(name, list, parts),
+        YamlMap map when map.Find("rows-from") is not null => MapReader.Open(map, Table, parts.Report)?.Text("rows-from") is { } path ? LimitTable.Read(name, path, parts) : null,
         YamlMap map => ByIndex(name, map, parts.Report),
         _ => IsWindow(node, parts.Report) ? new LimitDefinition.Single(name, node) : null,
     };
@@ -62,7 +67,7 @@ internal static class LimitBinder
     }
 
     /// <summary>Whether a text reads as an expectation of its own; reported when not. What it judges is checked at each use.</summary>
-    private static bool IsWindow(YamlNode node, Report report)
+    public static bool IsWindow(YamlNode node, Report report)
     {
         if (ExpectationParser.Parse(node, report) is not { } syntax) return false;
         if (syntax is not ExpectationSyntax.Limit) return true;

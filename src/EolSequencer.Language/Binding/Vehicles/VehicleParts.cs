@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Model.Devices;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
 using EolSequencer.Model.Vehicles;
 
@@ -14,6 +15,9 @@ internal sealed record VehicleParts(Report Report, ExpressionBatch Batch, Expres
 {
     /// <summary>The word that means every control unit fitted.</summary>
     public const string AllUnits = "ecus";
+
+    /// <summary>The tables that limits were read from.</summary>
+    public List<SourceCopy> Tables { get; } = [];
 
     /// <summary>A control unit by name, or null, which has then been reported.</summary>
     public ControlUnit? Unit(string name, SourcePlace place)

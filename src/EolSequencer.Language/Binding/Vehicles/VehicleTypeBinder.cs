@@ -69,7 +69,8 @@ internal static class VehicleTypeBinder
                 Actions = new VehicleActionBinder(parts).Bind(keys.FreeMap("actions")),
             },
         };
-        return new BoundVehicleType(type, LimitBinder.Bind(keys.FreeMap("limits"), parts));
+        var limits = LimitBinder.Bind(keys.FreeMap("limits"), parts);
+        return new BoundVehicleType(type, limits, [.. parts.Tables]);
     }
 
     private static ImmutableSortedDictionary<string, ChannelDescription> NoChannels { get; } =
