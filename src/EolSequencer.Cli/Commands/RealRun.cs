@@ -1,6 +1,7 @@
 using EolSequencer.Cli.Operators;
 using EolSequencer.Devices.Adapters;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
@@ -32,7 +33,7 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Station = station,
                     Order = order,
                     Adapters = simulated?.Adapters ?? new AdapterRegistry(),
-                    Operator = OperatorOf(loop, simulated?.Operator, ready.Script),
+                    Operator = OperatorOf(loop, plant, simulated?.Operator, ready.Script),
                     Journal = journal,
                     Time = loop.Time,
                     Mode = isSimulated ? RunMode.Rehearsal : RunMode.Production,
@@ -44,9 +45,9 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
         });
     }
 
-    private IOperator OperatorOf(StationLoop loop, IOperator? hands, OperatorScript? script)
+    private IOperator OperatorOf(StationLoop loop, Plant plant, IOperator? hands, OperatorScript? script)
     {
-        if (choices.Operator[0] == OperatorChoice.Terminal) return new TerminalOperator(console, loop, Console.In, choices.Language, hands);
+        if (choices.Operator[0] == OperatorChoice.Terminal) return new TerminalOperator(console, loop, Console.In, plant, choices.Language, hands);
         return script is null ? hands! : new ScriptedOperator(script, hands!, loop.Time);
     }
 }

@@ -44,7 +44,7 @@ internal static class RunCommand
             AllowMultipleArgumentsPerToken = true,
         };
         var repeat = new Option<int>("--repeat") { Description = "How often, each time with the next seed.", HelpName = "N", DefaultValueFactory = _ => 1 };
-        var language = new Option<string>("--language") { Description = "Language of the prompts.", HelpName = "CODE", DefaultValueFactory = _ => "en" };
+        var language = LanguageOption.Make("Language of the prompts.");
         var data = new Option<string?>("--data") { Description = "The data folder that holds the record, and in its folder log the station's log of each day; without it the one of the station's file.", HelpName = "DIR" };
         var json = JsonOption.Make();
         var command = new Command("run", "Runs one sequence on one vehicle.")

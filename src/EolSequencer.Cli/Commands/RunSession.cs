@@ -78,7 +78,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
 
         if (end.Result is not { } result) return ExitCode.Error;
         if (choices.AsJson) _json.Add(RunJson.Of(fold, result.Fault));
-        else RunTable.Write(console, fold);
+        else RunTable.Write(console, fold, choices.Language);
         if (result.Fault is { } lost)
         {
             log.RecordFault(lost);

@@ -18,16 +18,17 @@ internal static class ShowCommand
         var vin = new Option<string?>("--vin") { Description = "What this vehicle has come to, by its latest run at each station kind.", HelpName = "VIN" };
         var rehearsals = new Option<bool>("--rehearsals") { Description = "Shows rehearsals instead of production runs." };
         var most = new Option<int>("--most") { Description = "The most runs to list.", HelpName = "N", DefaultValueFactory = _ => 20 };
+        var language = LanguageOption.Make("Language of what authors wrote for repair.");
         var data = DataOption.Make();
         var json = JsonOption.Make();
-        var command = new Command("show", "Shows runs, one run in full, or a vehicle.") { run, vin, rehearsals, most, data, json };
+        var command = new Command("show", "Shows runs, one run in full, or a vehicle.") { run, vin, rehearsals, most, language, data, json };
         command.SetAction(parsed =>
         {
             var result = RecordFolder.Open(parsed.GetRequiredValue(data));
             if (result is not FolderResult<RecordFolder>.Opened { Folder: var record }) return Refusals.Folder(console, result);
             var asJson = parsed.GetValue(json);
             var mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : RunMode.Production;
-            if (parsed.GetValue(run) is { } id) return One(console, record, id, asJson);
+            if (parsed.GetValue(run) is { } id) return One(console, record, id, asJson, parsed.GetRequiredValue(language));
             return parsed.GetValue(vin) is { } text
                 ? Vehicle(console, record.Runs.Vehicle(text, mode), asJson)
                 : List(console, record.Runs.List(new RunFilter { Mode = mode, Most = parsed.GetValue(most) }), mode, asJson);
@@ -35,11 +36,11 @@ internal static class ShowCommand
         return command;
     }
 
-    private static int One(IAnsiConsole console, RecordFolder record, string id, bool asJson)
+    private static int One(IAnsiConsole console, RecordFolder record, string id, bool asJson, string language)
     {
         if (record.Runs.Load(id) is not { } run) return Refusals.Document(console, $"{record.Path} has no run '{id}'; 'eol show' and 'eol show --rehearsals' list them");
         if (asJson) JsonOutput.Write(console, new { run = Line(run.Summary), steps = RunJson.Steps(RunFold.Of(run.Events)), traces = RunJson.Traces(RunFold.Of(run.Events)), events = run.Events.Select(e => (object)e) });
-        else RunTable.Write(console, RunFold.Of(run.Events));
+        else RunTable.Write(console, RunFold.Of(run.Events), language);
         return ExitCode.Pass;
     }
 

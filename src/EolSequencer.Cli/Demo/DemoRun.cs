@@ -68,7 +68,7 @@ internal sealed class DemoRun(IAnsiConsole console, string data, ulong seed)
                 Faults = [.. vehicle.Faults.Select(fault => FaultText.Parse(fault).Fault!)],
             },
             stopping.Token);
-        RunTable.Write(console, progress.Run);
+        RunTable.Write(console, progress.Run, LanguageOption.Default);
         foreach (var fault in end.End.Faults)
         {
             log.Refused(fault);

@@ -1,3 +1,4 @@
+using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
 using EolSequencer.Station.Time;
 using Spectre.Console;
@@ -8,8 +9,9 @@ namespace EolSequencer.Cli.Operators;
 /// You as the operator: prompts are printed, lines typed are answers. A line that begins with a prompt's number and a
 /// colon answers that prompt, any other the one that has stood longest.
 /// </summary>
+/// <param name="plant">Says how places read.</param>
 /// <param name="hands">The simulated person, who does on a simulated vehicle what you tell with a single point; null on a real one.</param>
-internal sealed class TerminalOperator(IAnsiConsole console, StationLoop loop, TextReader input, string language, IOperator? hands) : IOperator
+internal sealed class TerminalOperator(IAnsiConsole console, StationLoop loop, TextReader input, Plant plant, string language, IOperator? hands) : IOperator
 {
     private readonly List<Standing> _standing = [];
     private bool _reads;
@@ -51,8 +53,9 @@ internal sealed class TerminalOperator(IAnsiConsole console, StationLoop loop, T
     private void Print(Prompt prompt)
     {
         if (prompt.Refused is { } refused) console.MarkupLineInterpolated($"[yellow]not taken[/]: {refused}");
-        var place = prompt.OperatorPlace is { } where ? $"{where.Replace('_', ' ')}: " : "";
+        var place = plant.Places.FirstOrDefault(one => one.Id == prompt.OperatorPlace) is { } where ? $"{where.Text.For(language)}: " : "";
         console.MarkupLineInterpolated($"[bold][[{prompt.Number}]] {place}{prompt.TextFor(language)}[/]");
+        if (prompt.Picture is { } picture) console.MarkupLineInterpolated($"     [grey]picture: {picture}[/]");
         var limit = prompt.Within is { } within ? $" within {within.TotalSeconds:0.#} s" : "";
         console.MarkupLineInterpolated($"     [grey]{Help(prompt)}{limit}[/]");
     }

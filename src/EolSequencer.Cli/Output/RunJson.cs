@@ -54,6 +54,8 @@ internal static class RunJson
         tookSeconds = judged.Took / 1e6,
         cause = judged.Cause?.Word(),
         detail = judged.Detail,
+        requirements = judged.Requirements.IsEmpty ? null : judged.Requirements.ToArray(),
+        repair = judged.Repair?.Versions.ToDictionary(version => version.Language, version => version.Text),
         criteria = judged.Criteria.Select(one => new
         {
             of = one.Of.Length == 0 ? null : one.Of,

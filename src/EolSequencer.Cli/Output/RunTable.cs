@@ -7,12 +7,12 @@ namespace EolSequencer.Cli.Output;
 /// <summary>A run as a table: group by group, and under it what did not pass.</summary>
 internal static class RunTable
 {
-    public static void Write(IAnsiConsole console, RunFold run)
+    public static void Write(IAnsiConsole console, RunFold run, string language)
     {
         if (run.Begun is not { } begun) return;
         WriteHead(console, begun);
         console.Write(Groups(run));
-        WriteMisses(console, run);
+        WriteMisses(console, run, language);
         WriteRisks(console, run);
         WriteTraces(console, run);
         WriteEnd(console, run);
@@ -59,11 +59,12 @@ internal static class RunTable
 
     private static Text Number(int number) => new(number == 0 ? "" : number.ToString(System.Globalization.CultureInfo.InvariantCulture));
 
-    private static void WriteMisses(IAnsiConsole console, RunFold run)
+    private static void WriteMisses(IAnsiConsole console, RunFold run, string language)
     {
         foreach (var miss in run.Results.Where(result => result.Counted > Verdict.Pass))
         {
-            console.MarkupLineInterpolated($"  [{Words.Colour(miss.Counted)}]{Words.Of(miss.Counted)}[/]  [bold]{miss.Step}[/]  {Words.Finding(miss)}");
+            console.MarkupLineInterpolated($"  [{Words.Colour(miss.Counted)}]{Words.Of(miss.Counted)}[/]  [bold]{miss.Step}[/]  {Words.Finding(miss)}{Words.Requirements(miss)}");
+            if (miss.Repair is { } repair) console.MarkupLineInterpolated($"      repair: {repair.For(language)}");
         }
 
         if (run.Ended is not { NotReached: { IsEmpty: false } left }) return;

@@ -40,6 +40,9 @@ internal static class Words
         return string.Join("; ", parts.Append(cause).Append(judged.Detail).Where(part => !string.IsNullOrEmpty(part)));
     }
 
+    /// <summary>The requirements that are not shown to be met, in brackets; nothing when none is named.</summary>
+    public static string Requirements(Judged judged) => judged.Requirements.IsEmpty ? "" : $" ({string.Join(", ", judged.Requirements)})";
+
     private static string Finding(CriterionResult criterion)
     {
         var of = criterion.Of.Length == 0 ? "" : $"{criterion.Of}: ";

@@ -59,7 +59,8 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
         return null;
     }
 
-    private static string? WordFor(PlannedNode node, string language, string name)
+    /// <summary>How the value of a loop name or parameter reads in a language; null when there is no such name.</summary>
+    public static string? WordFor(PlannedNode node, string language, string name)
     {
         if (node.Arguments.Find(name)?.ToString() is not { } value) return null;
         foreach (var word in node.Words)

@@ -104,6 +104,8 @@ internal sealed class StepRunner(RunServices run)
             Counted = counted,
             Cause = end.Cause,
             Detail = end.Detail,
+            Requirements = planned.Step.Requirements,
+            Repair = counted > Verdict.Pass ? planned.Step.Repair?.Fill((language, name) => PromptDesk.WordFor(planned, language, name)) : null,
             Readings = end.Readings,
         });
         var time = TimeSpan.FromMicroseconds(took);

@@ -95,6 +95,9 @@ public static class SequenceCodes
     public static readonly DiagnosticCode UnknownWords = Error("SEQ035",
         "Words for something that is never shown", "correct the name or value, or leave it out");
 
+    public static readonly DiagnosticCode OtherPicture = Error("SEQ036",
+        "A picture of another kind than its name says", "save it as what its ending says, or correct the ending");
+
     public static readonly DiagnosticCode NothingToExpect = Error("SEQ040",
         "Something is expected of a step that finds no value", "leave  expect  out; time is judged with  takes");
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Texts;
 
 namespace EolSequencer.Model.Events;
 
@@ -32,6 +33,12 @@ public sealed record Judged : RunEvent
 
     /// <summary>What happened, for people; null when there is nothing to add.</summary>
     public string? Detail { get; init; }
+
+    /// <summary>The requirements that the step shows to be met, by their numbers.</summary>
+    public ImmutableArray<string> Requirements { get; init; } = [];
+
+    /// <summary>What to look at first, names filled in; null when it passed, or when the author says nothing.</summary>
+    public LocalText? Repair { get; init; }
 
     /// <summary>The readings it was judged from, in order; a prompt has none.</summary>
     public ImmutableArray<ReadingUsed> Readings { get; init; } = [];

@@ -45,5 +45,9 @@ public sealed record LocalText(ImmutableArray<LocalText.Version> Versions)
         return filled.Append(text, from, text.Length - from).ToString();
     }
 
+    /// <summary>The same text with the names in braces filled in, in every language.</summary>
+    public LocalText Fill(Func<string, string, string?> valueOf) =>
+        new([.. Versions.Select(version => version with { Text = Fill(version.Language, name => valueOf(version.Language, name)) })]);
+
     public override string ToString() => Versions[0].Text;
 }

@@ -2,13 +2,14 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Texts;
 
 namespace EolSequencer.Records.Canonical;
 
 /// <summary>
 /// <see cref="Judged"/>: <c>j</c> step, <c>a</c> attempt (absent: 1), <c>k</c> time it took, <c>e</c> how long after its end it
 /// was recorded (absent: 0), <c>m</c> measured verdict, <c>g</c> counted verdict (absent: as measured), <c>y</c> cause,
-/// <c>d</c> detail, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
+/// <c>d</c> detail, <c>rq</c> requirements, <c>rp</c> what to look at first, by language, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
 /// [channel, microseconds after the step's end, raw bytes, instrument].
 /// </summary>
 internal static class JudgedForm
@@ -27,6 +28,7 @@ internal static class JudgedForm
         if (judged.Cause is { } cause) json.WriteString("y"u8, cause.Word());
         json.WriteOptional("d"u8, judged.Detail);
         CriterionForm.WriteAll(json, judged);
+        WriteForPeople(json, judged);
         WriteReadings(json, judged.Readings, end);
     }
 
@@ -48,8 +50,25 @@ internal static class JudgedForm
             Cause = fields.TextOrNull("y"u8) is { } word ? CauseOf(word) : null,
             Detail = fields.TextOrNull("d"u8),
             Criteria = CriterionForm.ReadAll(fields, measured),
+            Requirements = fields.Texts("rq"u8),
+            Repair = fields.Optional("rp"u8) is { } texts ? new LocalText([.. texts.EnumerateObject().Select(text => new LocalText.Version(text.Name, Fields.TextOf(text.Value)))]) : null,
             Readings = fields.List("r"u8, item => ReadReading(item, end)),
         };
+    }
+
+    private static void WriteForPeople(Utf8JsonWriter json, Judged judged)
+    {
+        if (!judged.Requirements.IsDefaultOrEmpty)
+        {
+            json.WriteStartArray("rq"u8);
+            foreach (var requirement in judged.Requirements) json.WriteStringValue(requirement);
+            json.WriteEndArray();
+        }
+
+        if (judged.Repair is not { } repair) return;
+        json.WriteStartObject("rp"u8);
+        foreach (var (language, text) in repair.Versions) json.WriteString(language, text);
+        json.WriteEndObject();
     }
 
     private static void WriteReadings(Utf8JsonWriter json, ImmutableArray<ReadingUsed> readings, long end)

@@ -145,4 +145,17 @@ public sealed class RunTests : IDisposable
         for (var tries = 0; tries < 600 && !File.Exists(Path.Combine(_eol.Data, "record.db")); tries++) Thread.Sleep(100);
         Thread.Sleep(1000);
     }
+
+    [Fact]
+    public void What_failed_is_shown_with_its_requirements_and_what_to_look_at_in_the_readers_language()
+    {
+        var run = _eol.Startup("--inject", "lamp_open=stop_left", "--only", "brake_lamps", "--language", "es");
+        Assert.Equal(1, run.Code);
+        Assert.Contains("(FV-EL-114, FV-EL-115)", run.Output, StringComparison.Ordinal);
+        Assert.Contains("repair: Busque una bombilla apagada", run.Output, StringComparison.Ordinal);
+
+        var id = Eol.Run("show", "--rehearsals", "--data", _eol.Data, "--json").Output.Split("\"run\": \"")[1].Split('"')[0];
+        Assert.Contains("repair: Look for a dark bulb", Eol.Run("show", id, "--data", _eol.Data).Output, StringComparison.Ordinal);
+        Assert.Contains("\"en\": \"Look for a dark bulb", Eol.Run("show", id, "--data", _eol.Data, "--json").Output, StringComparison.Ordinal);
+    }
 }

@@ -4,6 +4,7 @@ using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
+using EolSequencer.Model.Texts;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
@@ -56,10 +57,12 @@ internal static class AnyEvent
         from detail in Maybe(Word)
         from criteria in List(Criterion, 3)
         from readings in List(Reading, 3)
+        from requirements in List(Word, 2)
+        from repair in Among(null, LocalText.Plain("lamp"), new LocalText([new LocalText.Version("en", "lamp"), new LocalText.Version("es", "lámpara")]))
         select (RunEvent)new Judged
         {
             N = n, At = start + took + lag, Step = step, Attempt = attempt, Start = start, Took = took,
-            Measured = measured, Counted = counted, Cause = cause, Detail = detail, Criteria = criteria, Readings = readings,
+            Measured = measured, Counted = counted, Cause = cause, Detail = detail, Criteria = criteria, Readings = readings, Requirements = requirements, Repair = repair,
         };
 
     private static readonly Gen<Value> AnyValue = Gen.OneOf<Value>(

@@ -20,8 +20,14 @@ internal static class PictureFile
             return null;
         }
 
-        if (File.Exists(full)) return text.Text;
-        scope.Report.Add(SequenceCodes.NoPicture, text.Place, $"there is no file {Shown.Quoted(text.Text)} in the plant's folder");
+        if (!File.Exists(full))
+        {
+            scope.Report.Add(SequenceCodes.NoPicture, text.Place, $"there is no file {Shown.Quoted(text.Text)} in the plant's folder");
+            return null;
+        }
+
+        if (PictureContent.IsOf(full)) return text.Text;
+        scope.Report.Add(SequenceCodes.OtherPicture, text.Place, $"what is in {Shown.Quoted(text.Text)} is no {Path.GetExtension(full)[1..]} picture");
         return null;
     }
 }
