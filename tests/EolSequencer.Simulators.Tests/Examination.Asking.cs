@@ -78,6 +78,9 @@ internal sealed partial class Examination
         {
             await Task.Delay(TimeSpan.FromMilliseconds(40), _time);
             Note($"supply: {(await _meter.ReadAsync(new ReadRequest(voltage, null, 0), default)).Value}");
+            if (i % 10 != 0 || !_testers.TryGetValue("powertrain", out var powertrain)) continue;
+            using var limit = new CancellationTokenSource(TimeSpan.FromSeconds(2), _time);
+            Note($"engine speed: {await powertrain.AskAsync("010C", limit.Token)}");
         }
     }
 

@@ -152,8 +152,8 @@ internal sealed partial class Examination : ICanListener
         Prompt("running.comfort.blower.airflow", PromptKind.Judge);
         foreach (var side in (string[])["left", "right"])
         {
-            Prompt($"running.comfort.window_{side}.down", PromptKind.Act, side, TimeSpan.FromSeconds(9));
-            Prompt($"running.comfort.window_{side}.up", PromptKind.Act, side, TimeSpan.FromSeconds(9));
+            Prompt($"running.comfort.window_{side}.travel.down", PromptKind.Act, side, TimeSpan.FromSeconds(9));
+            Prompt($"running.comfort.window_{side}.travel.up", PromptKind.Act, side, TimeSpan.FromSeconds(9));
         }
 
         Prompt("running.steering", PromptKind.Judge);

@@ -30,6 +30,9 @@ internal sealed class Engine
     /// <summary>How long the starter turns, in s.</summary>
     public double CrankSeconds { get; set; }
 
+    /// <summary>The highest speed of the start, in 1/min.</summary>
+    public double FlareSpeed { get; set; } = 1150;
+
     /// <summary>1/min.</summary>
     public double IdleSpeed { get; set; }
 
@@ -104,8 +107,8 @@ internal sealed class Engine
     {
         if (Cranks(now)) return 220 + (12 * Jitter.At(now, JitterStep, 1));
         if (RunningFor(now) is not { } running) return 0;
-        if (running < RunUp) return 220 + ((1150 - 220) * (running / RunUp));
-        var settled = IdleSpeed + ((1150 - IdleSpeed) * Left(running - RunUp));
+        if (running < RunUp) return 220 + ((FlareSpeed - 220) * (running / RunUp));
+        var settled = IdleSpeed + ((FlareSpeed - IdleSpeed) * Left(running - RunUp));
         var swing = (running.Ticks / HuntingHalf.Ticks) % 2 == 0 ? Hunting : -Hunting;
         return settled + swing + (4 * Jitter.At(now, JitterStep, 2));
     }

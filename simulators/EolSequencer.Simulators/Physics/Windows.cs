@@ -3,9 +3,15 @@ namespace EolSequencer.Simulators.Physics;
 /// <summary>The two windows of the front doors: 0 % open, 100 % closed.</summary>
 internal sealed class Windows
 {
+    private const double InrushAmps = 7;
+    private const double UpwardAmps = 1.4;
+    private static readonly TimeSpan InrushTime = TimeSpan.FromMilliseconds(60);
+    private static readonly TimeSpan JitterStep = TimeSpan.FromMilliseconds(20);
     private readonly Van _van;
     private readonly Ramp[] _position = [Ramp.Resting(100), Ramp.Resting(100)];
     private readonly bool[] _hasRun = new bool[2];
+    private readonly TimeSpan[] _begun = new TimeSpan[2];
+    private readonly bool[] _isUp = new bool[2];
     private readonly TimeSpan[] _driven = [TimeSpan.MinValue, TimeSpan.MinValue];
 
     public Windows(Van van)
@@ -13,10 +19,15 @@ internal sealed class Windows
         _van = van;
         var spread = van.Spread.Of("windows");
         Travel = [spread.About(4.3, 0.15), spread.About(4.3, 0.15)];
+        var motors = van.Spread.Of("window motors");
+        Amps = [motors.About(5.0, 0.25), motors.About(5.0, 0.25)];
     }
 
     /// <summary>Seconds for the whole way, left and right.</summary>
     public double[] Travel { get; }
+
+    /// <summary>What the motors draw on the way down, left and right, in A.</summary>
+    public double[] Amps { get; }
 
     /// <summary>Motors that turn but move nothing.</summary>
     public bool[] AreStuck { get; } = new bool[2];
@@ -31,6 +42,14 @@ internal sealed class Windows
 
     public bool IsMotorOn(int side, TimeSpan now) => now < _driven[side] || (MotorsStuckOn[side] && _hasRun[side]);
 
+    /// <summary>What a motor draws, in A: much for a moment when it begins, more on the way up than down.</summary>
+    public double Current(int side, TimeSpan now)
+    {
+        if (now >= _driven[side]) return 0;
+        var inrush = new Approach(InrushAmps, 0, _begun[side], InrushTime).At(now);
+        return Amps[side] + (_isUp[side] ? UpwardAmps : 0) + inrush + (0.15 * Jitter.At(now, JitterStep, (uint)(10 + side)));
+    }
+
     public bool IsMoving(TimeSpan now) => now < _driven[0] || now < _driven[1];
 
     /// <summary>Holds the switch of a window.</summary>
@@ -39,7 +58,7 @@ internal sealed class Windows
         if (!_van.Ignition.IsOn) return;
         var now = _van.Now;
         var way = _position[side].Toward(up ? 100 : 0, 100 / Travel[side], now);
-        _driven[side] = way.End;
+        (_begun[side], _isUp[side], _driven[side]) = (now, up, way.End);
         _hasRun[side] = true;
         if (!AreStuck[side]) _position[side] = way;
         _van.Changed();

@@ -59,7 +59,7 @@ public sealed class SimulatedOperatorTests
         using var seen = new CancellationTokenSource();
         time.Run(async () =>
         {
-            var asking = vehicle.Operator.AskAsync(Prompts.Of("running.comfort.window_left.down", PromptKind.Act, "left"), seen.Token);
+            var asking = vehicle.Operator.AskAsync(Prompts.Of("running.comfort.window_left.travel.down", PromptKind.Act, "left"), seen.Token);
             await Task.Delay(TimeSpan.FromSeconds(3), time);
             Assert.True(vehicle.Van.Windows.IsMotorOn(0, time.Now));
             seen.Cancel();

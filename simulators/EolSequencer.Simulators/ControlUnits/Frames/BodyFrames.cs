@@ -56,6 +56,13 @@ internal static class BodyFrames
         return van.Windows.IsMoving(now) || van.Mirrors.IsMoving(now);
     }
 
+    /// <summary>1AC: what the window motors draw.</summary>
+    public static bool WindowCurrents(Van van, TimeSpan now, Span<byte> payload)
+    {
+        for (var side = 0; side < 2; side++) payload[side] = Raw.Byte(van.Windows.Current(side, now), 0.1);
+        return van.Windows.IsMoving(now);
+    }
+
     /// <summary>1E8: driver's seat.</summary>
     public static bool Seat(Van van, TimeSpan now, Span<byte> payload)
     {

@@ -25,6 +25,8 @@ internal static class DoorPoints
             (target, door) => target.Van.Doors.StuckLocks[door] = true),
         ForNumber("window_travel", FaultKind.Delayed, StepClass.Function, "the window needs that long for its whole way", Sides, 7.5, "s",
             (target, side, seconds) => target.Van.Windows.Travel[side] = seconds),
+        ForNumber("window_current", FaultKind.Drift, StepClass.Function, "the window runs hard: its motor draws that much on the way down", Sides, 9, "A",
+            (target, side, amps) => target.Van.Windows.Amps[side] = amps),
         For("window_stuck", FaultKind.Stuck, StepClass.Function, "the motor turns, the window stays", Sides,
             (target, side) => target.Van.Windows.AreStuck[side] = true),
         For("window_motor_stuck", FaultKind.Short, StepClass.Function, "the motor is reported on for ever once it ran", Sides,

@@ -19,6 +19,8 @@ internal static class EnginePoints
             (target, seconds) => target.Van.Engine.CrankSeconds = seconds, IsPetrol),
         OneNumber("oil_lamp_time", FaultKind.Delayed, StepClass.Safety, "the oil lamp goes out that long after the start", 7, "s",
             (target, seconds) => target.Van.Engine.OilLampSeconds = seconds, IsPetrol),
+        OneNumber("start_flare", FaultKind.Drift, StepClass.Function, "the engine races at its start up to", 2600, "1/min",
+            (target, speed) => target.Van.Engine.FlareSpeed = speed, IsPetrol),
         OneNumber("idle_speed", FaultKind.Drift, StepClass.Function, "the engine idles at", 905, "1/min",
             (target, speed) => target.Van.Engine.IdleSpeed = speed, IsPetrol),
         OneNumber("idle_hunting", FaultKind.Noise, StepClass.Function, "the idle swings to either side by", 260, "1/min",
