@@ -35,7 +35,7 @@ internal sealed class SignalWatch : ICanListener, IDisposable
 
     public void Received(in CanFrame frame, long stamp)
     {
-        _stale.Change(_port.LeavesOutRepeats ? Timeout.InfiniteTimeSpan : _limit, Timeout.InfiniteTimeSpan);
+        _stale.Change(SaysWhenSilent ? Timeout.InfiniteTimeSpan : _limit, Timeout.InfiniteTimeSpan);
         if (stamp < _request.NotBefore) return;
         _hasHeard = true;
         _received(BroadcastReader.Decode(_source, _request.Index, frame.Data, stamp));
@@ -54,6 +54,9 @@ internal sealed class SignalWatch : ICanListener, IDisposable
         _listening.Dispose();
         _stale.Dispose();
     }
+
+    /// <summary>Only who may be spared repeats is told when the sender stops.</summary>
+    private bool SaysWhenSilent => _port.LeavesOutRepeats && !_request.EveryArrival;
 
     private IDisposable Listen() => _port.Listen(BusAddresses.IdOf(_source.FrameId), this, _request.EveryArrival ? Repeats.All : Repeats.MayBeSkipped);
 

@@ -81,6 +81,34 @@ public sealed class RunTests : IDisposable
     }
 
     [Fact]
+    public void A_run_lists_its_traces_and_keeps_every_reading()
+    {
+        var run = _eol.Startup("--only", "running.comfort.window_left", "--json");
+        using var json = JsonDocument.Parse(run.Output);
+        var traces = json.RootElement.GetProperty("traces").EnumerateArray().ToList();
+        Assert.Equal(["bus.window_current[left]", "bus.window_position[left]"], traces.Select(trace => trace.GetProperty("channel").GetString()));
+        Assert.All(traces, trace => Assert.False(trace.TryGetProperty("lost", out _)));
+
+        var id = json.RootElement.GetProperty("run").GetString()!;
+        using var kept = JsonDocument.Parse(Eol.Run("show", id, "--json", "--data", _eol.Data).Output);
+        var points = kept.RootElement.GetProperty("events").EnumerateArray().Where(one => one.TryGetProperty("Points", out _)).Select(one => one.GetProperty("Points").GetArrayLength());
+        Assert.Equal(traces.Select(trace => trace.GetProperty("readings").GetInt32()), points);
+        Assert.Contains("running.comfort.window_left.travel", Eol.Run("show", id, "--data", _eol.Data).Output, StringComparison.Ordinal);
+        Assert.Equal(0, Eol.Run("verify", "--data", _eol.Data).Code);
+    }
+
+    [Theory]
+    [InlineData("window_current=right", "running.comfort.window_right.current")]
+    [InlineData("start_flare", "start.flare")]
+    [InlineData("idle_hunting=60", "running.idle.roughness")]
+    public void A_fault_that_only_a_trace_shows_fails_its_step(string fault, string step)
+    {
+        using var json = JsonDocument.Parse(_eol.Startup("--inject", fault, "--json").Output);
+        var failed = json.RootElement.GetProperty("steps").EnumerateArray().Where(one => one.GetProperty("counted").GetString() == "fail");
+        Assert.Equal([step], failed.Select(one => one.GetProperty("step").GetString()));
+    }
+
+    [Fact]
     public void Repeated_runs_take_the_next_seed()
     {
         var run = _eol.Startup("--only", "rest", "--repeat", "3", "--seed", "7", "--json");

@@ -49,12 +49,12 @@ internal sealed class BusBench
 
     public ReadRequest Request(ChannelDescription channel, string? index) => new(channel, index, Time.GetTimestamp());
 
-    public WatchLog Watch(ChannelDescription channel, double everyMs = 100, string? index = null)
+    public WatchLog Watch(ChannelDescription channel, double everyMs = 100, string? index = null, bool everyArrival = false)
     {
         var log = new WatchLog(Time);
         Time.Run(() =>
         {
-            log.Subscription = Device.Watch(Request(channel, index), TimeSpan.FromMilliseconds(everyMs), log);
+            log.Subscription = Device.Watch(Request(channel, index) with { EveryArrival = everyArrival }, TimeSpan.FromMilliseconds(everyMs), log);
             return Task.CompletedTask;
         });
         return log;

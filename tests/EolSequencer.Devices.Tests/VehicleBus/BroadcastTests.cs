@@ -134,6 +134,17 @@ public class BroadcastTests
     }
 
     [Fact]
+    public void Who_hears_every_arrival_finds_out_himself_that_the_signal_is_stale()
+    {
+        _bench.Bus.LeavesOutRepeats = true;
+        var log = _bench.Watch(Ignition, everyArrival: true);
+        _bench.Bus.Give("1A0#01", 20);
+        _bench.Bus.Give("1A0#01", 40);
+        _bench.Pass(450);
+        Assert.Equal(["20: yes", "40: yes", "100: stale"], log.Lines);
+    }
+
+    [Fact]
     public void A_disposed_watch_hears_nothing_more()
     {
         var log = _bench.Watch(Ignition);
