@@ -101,7 +101,7 @@ internal static class RunTable
             var (from, length, lost) = trace.Capture!;
             table.AddRow(
                 new Text(trace.Step), new Text(trace.Channel), Number(trace.Points.Count(point => point.Value is not null)), new Text(Words.Seconds(TimeSpan.FromMicroseconds(from))),
-                new Text(Words.Seconds(TimeSpan.FromMicroseconds(length))), new Text(lost is null ? "kept" : $"lost: {lost}"));
+                new Text(Words.Seconds(TimeSpan.FromMicroseconds(length))), new Text(lost is null ? "kept" : $"not kept: {lost}"));
         }
 
         console.Write(table);
