@@ -56,14 +56,14 @@ internal readonly struct ValueJudge(RunScope scope, Decision decision, Operand? 
     private CriterionResult By(string of, Value value, bool good, string expected)
     {
         var (text, unit) = Parts(value);
-        return new CriterionResult(of, text, unit, expected, null, null, null, good ? Verdict.Pass : Verdict.Fail, recordOnly);
+        return new CriterionResult(of, text, unit, expected, null, null, null, good ? Verdict.Pass : Verdict.Fail, recordOnly) { IsText = value is not NumberValue };
     }
 
     /// <summary>A value that is only recorded.</summary>
     public static CriterionResult Unjudged(string of, Value value)
     {
         var (text, unit) = Parts(value);
-        return new CriterionResult(of, text, unit, null, null, null, null, Verdict.None, false);
+        return new CriterionResult(of, text, unit, null, null, null, null, Verdict.None, false) { IsText = value is not NumberValue };
     }
 
     /// <summary>A criterion whose value is missing.</summary>

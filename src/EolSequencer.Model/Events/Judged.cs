@@ -58,6 +58,9 @@ public sealed record CriterionResult(
 {
     /// <summary>True: the uncertainty kept its distance from both ends (<see cref="GuardedDecision"/>); false: the window alone decided.</summary>
     public bool IsGuarded { get; init; }
+
+    /// <summary>True: the value is a text, yes/no or a list, however much it looks like a number.</summary>
+    public bool IsText { get; init; }
 }
 
 /// <summary>A reading a verdict rests on.</summary>

@@ -6,7 +6,7 @@ using EolSequencer.Model.Judging;
 namespace EolSequencer.Records.Canonical;
 
 /// <summary>
-/// The criteria of a step: <c>v</c> value, <c>u</c> unit, <c>l</c> and <c>h</c> ends of the window, <c>x</c> the expectation
+/// The criteria of a step: <c>v</c> value, or <c>s</c> one that is no number, <c>u</c> unit, <c>l</c> and <c>h</c> ends of the window, <c>x</c> the expectation
 /// where it is not simply that window, <c>q</c> uncertainty, <c>gd</c> guarded by it, <c>ro</c> record only, <c>p</c> verdict (absent: the step's
 /// measured one), <c>o</c> which criterion (absent: the step's value). A single criterion on the step's value stands in the
 /// event itself; any other number of them in the list <c>c</c>.
@@ -42,7 +42,7 @@ internal static class CriterionForm
 
     private static void Write(Utf8JsonWriter json, CriterionResult criterion, Verdict measured)
     {
-        json.WriteOptional("v"u8, criterion.Value);
+        json.WriteOptional(criterion.IsText ? "s"u8 : "v"u8, criterion.Value);
         json.WriteOptional("u"u8, criterion.Unit);
         json.WriteOptional("l"u8, criterion.Low);
         json.WriteOptional("h"u8, criterion.High);
@@ -55,10 +55,11 @@ internal static class CriterionForm
 
     private static CriterionResult Read(Fields fields, Verdict measured)
     {
+        var text = fields.TextOrNull("s"u8);
         var (low, high, unit) = (fields.TextOrNull("l"u8), fields.TextOrNull("h"u8), fields.TextOrNull("u"u8));
         return new CriterionResult(
             fields.TextOrNull("o"u8) ?? "",
-            fields.TextOrNull("v"u8),
+            text ?? fields.TextOrNull("v"u8),
             unit,
             fields.Optional("x"u8) is { } expected ? expected.GetString() : WindowWords.For(low, high, unit),
             low,
@@ -68,6 +69,7 @@ internal static class CriterionForm
             fields.Flag("ro"u8))
         {
             IsGuarded = fields.Flag("gd"u8),
+            IsText = text is not null,
         };
     }
 
@@ -77,7 +79,7 @@ internal static class CriterionForm
         && criterion.Verdict == measured;
 
     private static bool HasOne(Fields fields) =>
-        fields.Optional("v"u8) is not null || fields.Optional("x"u8) is not null || fields.Optional("l"u8) is not null
+        fields.Optional("v"u8) is not null || fields.Optional("s"u8) is not null || fields.Optional("x"u8) is not null || fields.Optional("l"u8) is not null
         || fields.Optional("h"u8) is not null || fields.Optional("u"u8) is not null || fields.Optional("q"u8) is not null
         || fields.Optional("ro"u8) is not null || fields.Optional("p"u8) is not null;
 }

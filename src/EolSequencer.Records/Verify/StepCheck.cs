@@ -59,7 +59,7 @@ internal sealed class StepCheck(RecordConnection connection, FindingList finding
             var criterion = judged.Criteria[k];
             var check = new RowCheck(_criteria)
                 .Int("k", k).Text("of", criterion.Of).Text("verdict", criterion.Verdict.Word()).Int("record_only", criterion.RecordOnly ? 1 : 0)
-                .Real("value", StepRow.NumberOf(criterion.Value)).Text("value_text", criterion.Value).Text("unit", criterion.Unit)
+                .Real("value", StepRow.ValueOf(criterion)).Text("value_text", criterion.Value).Text("unit", criterion.Unit)
                 .Real("low", StepRow.NumberOf(criterion.Low)).Real("high", StepRow.NumberOf(criterion.High));
             if (check.Differences is { } differences) findings.Add(FindingKind.Table, $"criterion {k + 1} of step {judged.Step} in the table criterion: {differences}", run, judged.N);
         }

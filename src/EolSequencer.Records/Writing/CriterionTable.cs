@@ -20,7 +20,7 @@ internal sealed class CriterionTable(RecordConnection connection)
         {
             var criterion = judged.Criteria[k];
             _add.Int(1, key).Int(2, k).Text(3, criterion.Of).Text(4, criterion.Verdict.Word()).Int(5, criterion.RecordOnly ? 1 : 0)
-                .Real(6, StepRow.NumberOf(criterion.Value)).Text(7, criterion.Value).Text(8, criterion.Unit)
+                .Real(6, StepRow.ValueOf(criterion)).Text(7, criterion.Value).Text(8, criterion.Unit)
                 .Real(9, StepRow.NumberOf(criterion.Low)).Real(10, StepRow.NumberOf(criterion.High))
                 .Run();
         }

@@ -31,7 +31,7 @@ internal readonly record struct StepRow(
             judged.Measured,
             judged.Counted,
             judged.Cause,
-            NumberOf(first?.Value),
+            ValueOf(first),
             first?.Value,
             first?.Unit,
             NumberOf(first?.Low),
@@ -39,7 +39,10 @@ internal readonly record struct StepRow(
             judged.Took);
     }
 
-    /// <summary>The nearest binary number of a decimal text; null when the text is none, such as a part number with leading zeros.</summary>
+    /// <summary>The value as number; null for a text that only looks like one, such as a software version 2.10.</summary>
+    public static double? ValueOf(CriterionResult? criterion) => criterion is null or { IsText: true } ? null : NumberOf(criterion.Value);
+
+    /// <summary>The nearest binary number of a decimal text; null when the text is none.</summary>
     public static double? NumberOf(string? text) =>
         text is not null && NumberText.TryParse(text, out _) ? double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture) : null;
 }

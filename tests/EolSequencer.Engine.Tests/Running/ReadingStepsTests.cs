@@ -42,6 +42,16 @@ public class ReadingStepsTests
         Assert.Equal([1, 2, 3], _bench.Journal.Events.Select(e => e.N));
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_text_of_digits_is_recorded_as_a_text(bool isJudged)
+    {
+        _bench.Bus.With("vin", _ => new TextValue("0042"));
+        _bench.Run(Steps.Read("part", new("bus", "vin", null), isJudged ? new Expectation.EqualTo(new Operand.Constant(new TextValue("0042"))) : null));
+        Assert.True(_bench.Judged.Single().Criteria[0].IsText);
+    }
+
     [Fact]
     public void A_read_without_a_window_judges_nothing()
     {

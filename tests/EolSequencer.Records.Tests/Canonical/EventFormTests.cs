@@ -49,6 +49,15 @@ public sealed class EventFormTests
     }
 
     [Fact]
+    public void A_text_stays_a_text_though_it_looks_like_a_number()
+    {
+        var criterion = new CriterionResult("", "2.10", null, "equals 2.10", null, null, null, Verdict.Pass, false) { IsText = true };
+        var step = SampleRun.Read(3, 1000, "units.software", null, Verdict.Pass) with { Criteria = [criterion], Readings = [] };
+        Assert.Contains(""""m":"pass","s":"2.10","x":"equals 2.10"""", Text(step));
+        Assert.Equal(criterion, Assert.IsType<Judged>(Back(step)).Criteria.Single());
+    }
+
+    [Fact]
     public void A_plain_judged_step_of_the_vehicle_bus_takes_170_bytes_at_most()
     {
         var step = SampleRun.Read(112, 123_456_789, "power.battery.at_rest", "12.61", Verdict.Pass) with

@@ -1,4 +1,5 @@
 using System.Globalization;
+using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Tests.Samples;
@@ -34,6 +35,26 @@ public sealed class RunReaderTests : IDisposable
         Assert.Equal(["startup_1-000002", "startup_1-000001"], Listed(new() { Before = "startup_1-000003" }));
         Assert.Equal(["startup_1-000004", "roller_1-000001"], Listed(new() { Most = 2 }));
         Assert.Empty(Listed(new() { Sequence = "orrin_roller" }));
+    }
+
+    [Theory]
+    [InlineData(true, 0)]
+    [InlineData(false, 3)]
+    public void A_text_of_digits_is_found_as_text_and_never_as_a_number(bool isText, int numbers)
+    {
+        var software = new CriterionResult("", "2.10", null, null, null, null, null, Verdict.None, false) { IsText = isText };
+        using (var station = _folder.Take("startup_1"))
+        {
+            var journal = station.BeginRun();
+            TempFolder.Append(journal, SampleRun.Of(journal.Run).Take(1));
+            journal.Append(SampleRun.Read(2, 1000, "software", null, Verdict.None) with { Criteria = [software] });
+            journal.Append(SampleRun.Read(3, 2000, "copies", null, Verdict.None) with { Criteria = [software with { Of = "gateway" }, software with { Of = "brakes", Value = "A1", IsText = true }] });
+        }
+
+        var found = _folder.Ask<long>("SELECT count(*) FROM step WHERE value = 2.1")[0] + _folder.Ask<long>("SELECT count(*) FROM criterion WHERE value = 2.1")[0];
+        Assert.Equal(numbers, found);
+        Assert.Equal(2, _folder.Ask<long>("SELECT count(*) FROM step WHERE value_text = '2.10'")[0]);
+        Assert.True(_folder.OpenToRead().Verify().IsWhole);
     }
 
     [Fact]

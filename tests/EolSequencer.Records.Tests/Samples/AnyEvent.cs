@@ -40,7 +40,12 @@ internal static class AnyEvent
         from verdict in AnyVerdict
         from recordOnly in Gen.Bool
         from guarded in Gen.Bool
-        select new CriterionResult(of, value, unit, expected, low, high, uncertainty, verdict, recordOnly) { IsGuarded = guarded && uncertainty is not null };
+        from text in Gen.Bool
+        select new CriterionResult(of, value, unit, expected, low, high, uncertainty, verdict, recordOnly) 
+        {
+            IsGuarded = guarded && uncertainty is not null,
+            IsText = text && value is not null,
+        };
 
     private static readonly Gen<ReadingUsed> Reading = Gen.Select(Word, Raw, Time, Maybe(Word), (channel, raw, at, instrument) => new ReadingUsed(channel, raw, at, instrument));
 
