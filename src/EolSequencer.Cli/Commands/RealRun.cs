@@ -14,7 +14,7 @@ namespace EolSequencer.Cli.Commands;
 /// <summary>A run in real time, with a simulated vehicle where the station's file asks for one.</summary>
 internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSignals stopping)
 {
-    public VehicleRunEnd Run(ReadyRun ready, string run, IRunJournal journal, ulong seed)
+    public VehicleRunEnd Run(ReadyRun ready, string run, IRunJournal journal, Action<string> note, ulong seed)
     {
         var (station, plant, sequence, order) = ready.Vehicle;
         var loop = new StationLoop(TimeProvider.System);
@@ -40,6 +40,7 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Seed = isSimulated ? seed : null,
                     Injected = [.. ready.Faults.Select(fault => fault.ToString())],
                     Only = [.. choices.Only],
+                    Note = note,
                 },
                 stop.Token);
         });

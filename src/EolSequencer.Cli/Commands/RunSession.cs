@@ -48,7 +48,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
         var progress = new RunProgress(console, console.Profile.Out.IsTerminal);
         var shown = new ShowingJournal(journal, choices.AsJson ? progress.Run.Add : progress.Show, log.Note);
         var end = choices.IsReal
-            ? new RealRun(told, choices, stopping).Run(ready, journal.Run, shown, seed)
+            ? new RealRun(told, choices, stopping).Run(ready, journal.Run, shown, log.Noted, seed)
             : VirtualRun.Run(
                 new VirtualRunRequest
                 {
@@ -62,6 +62,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
                     Seed = seed,
                     Faults = ready.Faults,
                     Only = [.. choices.Only],
+                    Note = log.Noted,
                     Operator = ready.Script is { } script ? (inner, time) => new ScriptedOperator(script, inner, time) : null,
                 },
                 stopping.Token).End;

@@ -65,6 +65,7 @@ internal sealed class DemoRun(IAnsiConsole console, string data, ulong seed)
                 Journal = new ShowingJournal(journal, progress.Show, log.Note),
                 Start = TimeProvider.System.GetUtcNow(),
                 Seed = seed,
+                Note = log.Noted,
                 Faults = [.. vehicle.Faults.Select(fault => FaultText.Parse(fault).Fault!)],
             },
             stopping.Token);

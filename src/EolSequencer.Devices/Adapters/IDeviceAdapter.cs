@@ -20,7 +20,11 @@ public interface IDeviceAdapter
 /// <param name="Kind">What a sequence may ask of the device.</param>
 /// <param name="Fitted">The control units that this vehicle has.</param>
 public sealed record AdapterRequest(
-    RoleBinding Binding, DeviceKind Kind, Order Order, IReadOnlyList<ControlUnit> Fitted, TimeProvider Time);
+    RoleBinding Binding, DeviceKind Kind, Order Order, IReadOnlyList<ControlUnit> Fitted, TimeProvider Time)
+{
+    /// <summary>Told what whoever looks after the station should know; it is judged from nowhere.</summary>
+    public Action<string> Note { get; init; } = _ => { };
+}
 
 /// <summary>An open device, or why there is none.</summary>
 /// <param name="Device">Null when it did not open.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Waiting;
@@ -16,11 +17,14 @@ internal sealed class DiagnosticClient : ITransportListener, IDisposable
     private readonly TransportChannel _channel;
     private readonly Exchange _exchange;
     private readonly Turnstile _turns = new();
+    private readonly Action<string>? _note;
     private Exchange? _lentTo;
+    private bool _hasNotedTimes;
 
-    public DiagnosticClient(string unit, TransportLink link, TransportAddress address, DiagnosticTiming timing)
+    /// <param name="note">Told once when the unit states times that the station does not take over; null: nobody.</param>
+    public DiagnosticClient(string unit, TransportLink link, TransportAddress address, DiagnosticTiming timing, Action<string>? note = null)
     {
-        (Unit, _timing) = (unit, timing);
+        (Unit, _timing, _note) = (unit, timing, note);
         _channel = new TransportChannel(link, address, this);
         _exchange = new Exchange(unit, _channel, link.Time, timing, () => _channel.IsReceiving, isGroup: false);
     }
@@ -40,10 +44,26 @@ internal sealed class DiagnosticClient : ITransportListener, IDisposable
     /// <summary>Takes over the response times that the unit states for its session; null: it is back to the station's.</summary>
     public void Use(SessionTiming? stated)
     {
-        if (!_timing.TakesStatedTimes) return;
+        if (!_timing.TakesStatedTimes)
+        {
+            NoteDifference(stated);
+            return;
+        }
+
         (_exchange.P2, _exchange.P2Star) = stated is { } times
             ? (times.P2 + _timing.Way, times.P2Star + _timing.Way)
             : (_timing.P2, _timing.P2Star);
+    }
+
+    private void NoteDifference(SessionTiming? stated)
+    {
+        if (_hasNotedTimes || stated is not { } times) return;
+        var (p2, p2Star) = (times.P2 + _timing.Way, times.P2Star + _timing.Way);
+        if (p2 == _timing.P2 && p2Star == _timing.P2Star) return;
+        _hasNotedTimes = true;
+        _note?.Invoke(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Unit} states times that make P2 {p2.TotalMilliseconds:0} ms and P2* {p2Star.TotalMilliseconds:0} ms with the way; the station's {_timing.P2.TotalMilliseconds:0} ms and {_timing.P2Star.TotalMilliseconds:0} ms hold"));
     }
 
     /// <summary>Sends a request and waits for its answer.</summary>

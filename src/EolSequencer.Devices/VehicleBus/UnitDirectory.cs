@@ -11,12 +11,13 @@ internal sealed class UnitDirectory : IDisposable
     private readonly Dictionary<string, DiagnosticClient> _clients = new(StringComparer.Ordinal);
     private readonly TransportLink _link;
     private readonly DiagnosticTiming _timing;
+    private readonly Action<string>? _note;
     private GroupClient? _emissions;
 
     /// <exception cref="ArgumentException">Two units answer on the same identifier, so that each would take the other's answers.</exception>
-    public UnitDirectory(IReadOnlyList<ControlUnit> fitted, TransportLink link, DiagnosticTiming timing)
+    public UnitDirectory(IReadOnlyList<ControlUnit> fitted, TransportLink link, DiagnosticTiming timing, Action<string>? note)
     {
-        (Fitted, _link, _timing) = (fitted, link, timing);
+        (Fitted, _link, _timing, _note) = (fitted, link, timing, note);
         foreach (var group in fitted.GroupBy(unit => unit.Response).Where(group => group.Count() > 1))
         {
             throw new ArgumentException($"{string.Join(" and ", group.Select(unit => $"'{unit.Name}'"))} answer on the same identifier {BusAddresses.IdOf(group.Key)}", nameof(fitted));
@@ -32,7 +33,7 @@ internal sealed class UnitDirectory : IDisposable
         if (_clients.TryGetValue(unit, out var client)) return client;
         var found = Fitted.FirstOrDefault(one => one.Name == unit)
             ?? throw new InvalidOperationException($"control unit '{unit}' is not fitted to this vehicle");
-        return _clients[unit] = new DiagnosticClient(unit, _link, BusAddresses.Of(found), _timing);
+        return _clients[unit] = new DiagnosticClient(unit, _link, BusAddresses.Of(found), _timing, _note);
     }
 
     /// <summary>All units that speak of emissions, asked at once.</summary>

@@ -34,6 +34,7 @@ public sealed class VehicleBusDevice : IDevice
     /// <param name="keys">Opens security levels; null: none can be opened.</param>
     /// <param name="timing">How long units are waited for; null: the standard's times.</param>
     /// <param name="transport">Padding and what else the bus wants of ISO-TP frames; null: padded with CC.</param>
+    /// <param name="note">Told what whoever looks after the station should know; null: nobody.</param>
     /// <exception cref="ArgumentException">Two control units share an address; the vehicle type's check has let it through.</exception>
     public VehicleBusDevice(
         string role,
@@ -42,11 +43,12 @@ public sealed class VehicleBusDevice : IDevice
         IReadOnlyList<ControlUnit> fitted,
         IKeyAlgorithm? keys = null,
         DiagnosticTiming? timing = null,
-        TransportOptions? transport = null)
+        TransportOptions? transport = null,
+        Action<string>? note = null)
     {
         (Role, _port, _time) = (role, port, time);
         timing ??= new DiagnosticTiming();
-        _units = new UnitDirectory(fitted, new TransportLink(port, time) { Options = transport ?? new TransportOptions() }, timing);
+        _units = new UnitDirectory(fitted, new TransportLink(port, time) { Options = transport ?? new TransportOptions() }, timing, note);
         _sessions = new SessionKeeper(_units, time, timing);
         _actions = new UnitActions(_units, _sessions, keys, time);
         _records = new RecordReader(_units);

@@ -42,6 +42,7 @@ public static class VirtualRun
                 Seed = request.Seed,
                 Injected = [.. request.Faults.Select(fault => fault.ToString())],
                 Only = request.Only,
+                Note = request.Note,
             },
             stopping.Token));
         return new VirtualRunEnd(end, station.Unsuitable, station.FramesCarried, time.Now);
@@ -73,6 +74,9 @@ public sealed record VirtualRunRequest
 
     /// <summary>Stands in for the simulated person, or around it; null: the simulated person.</summary>
     public Func<IOperator, TimeProvider, IOperator>? Operator { get; init; }
+
+    /// <summary>Told what devices find that whoever looks after the station should know.</summary>
+    public Action<string> Note { get; init; } = _ => { };
 
     /// <summary>Sees every frame on the bus; null: nobody.</summary>
     public IBusObserver? Observer { get; init; }

@@ -61,6 +61,9 @@ public sealed class StationLog : IDisposable
         }
     }
 
+    /// <summary>Notes what a device found that whoever looks after the station should know.</summary>
+    public void Noted(string text) => _file.Write(LogEventLevel.Information, "{Text}", text);
+
     /// <summary>Notes that something could not be opened, so that no run began.</summary>
     /// <param name="reason">What and why, for people.</param>
     public void Refused(string reason) => _file.Write(LogEventLevel.Warning, "refused: {Reason}", reason);

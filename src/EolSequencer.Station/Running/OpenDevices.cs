@@ -21,14 +21,14 @@ internal sealed class OpenDevices : IAsyncDisposable
 
     /// <summary>Opens the device of every role that the sequence names; the faults of all of them are found at once.</summary>
     public static async ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(
-        StationFile station, CheckedSequence sequence, Order order, AdapterRegistry adapters, TimeProvider time, CancellationToken cancel)
+        StationFile station, CheckedSequence sequence, Order order, AdapterRegistry adapters, TimeProvider time, Action<string> note, CancellationToken cancel)
     {
         var opened = new OpenDevices();
         var faults = ImmutableArray.CreateBuilder<string>();
         var fitted = Fitting.Of(sequence.VehicleType, order);
         foreach (var role in sequence.Roles)
         {
-            if (await opened.OpenAsync(station, role, order, fitted, adapters, time, cancel) is { } fault) faults.Add(fault);
+            if (await opened.OpenAsync(station, role, order, fitted, adapters, time, note, cancel) is { } fault) faults.Add(fault);
         }
 
         return (opened, faults.ToImmutable());
@@ -40,7 +40,7 @@ internal sealed class OpenDevices : IAsyncDisposable
     }
 
     private async ValueTask<string?> OpenAsync(
-        StationFile station, DeviceRole role, Order order, IReadOnlyList<ControlUnit> fitted, AdapterRegistry adapters, TimeProvider time, CancellationToken cancel)
+        StationFile station, DeviceRole role, Order order, IReadOnlyList<ControlUnit> fitted, AdapterRegistry adapters, TimeProvider time, Action<string> note, CancellationToken cancel)
     {
         if (station.Find(role.Role) is not { } binding)
         {
@@ -52,7 +52,7 @@ internal sealed class OpenDevices : IAsyncDisposable
             return $"{binding.Adapter.Place}: there is no adapter '{binding.Adapter.Adapter}'; there are {string.Join(", ", adapters.Names)}";
         }
 
-        var opening = await adapter.OpenAsync(new AdapterRequest(binding, role.Kind, order, fitted, time), cancel);
+        var opening = await adapter.OpenAsync(new AdapterRequest(binding, role.Kind, order, fitted, time) { Note = said => note($"{role.Role}: {said}") }, cancel);
         if (opening.Device is null) return $"{binding.Adapter.Place}: {role.Role}: {opening.Fault}";
         _devices[role.Role] = opening.Device;
         if (binding.Instrument is { } instrument) _instruments.Add(new InstrumentInUse(role.Role, instrument.Id, instrument.CalibrationDue));

@@ -23,7 +23,7 @@ public static class VehicleRun
     public static async Task<VehicleRunEnd> RunAsync(VehicleRunRequest request, CancellationToken stop)
     {
         var (devices, faults) = await OpenDevices.OpenAsync(
-            request.Station, request.Sequence, request.Order, request.Adapters, request.Time, stop);
+            request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
         await using (devices)
         {
             if (!faults.IsEmpty) return new VehicleRunEnd(null, faults);
@@ -86,6 +86,9 @@ public sealed record VehicleRunRequest
     public required TimeProvider Time { get; init; }
     public required RunMode Mode { get; init; }
     public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
+
+    /// <summary>Told what devices find that whoever looks after the station should know.</summary>
+    public Action<string> Note { get; init; } = _ => { };
     public string? Person { get; init; }
     public ulong? Seed { get; init; }
     public ImmutableArray<string> Injected { get; init; } = [];

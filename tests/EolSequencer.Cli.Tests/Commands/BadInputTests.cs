@@ -52,6 +52,29 @@ public sealed class BadInputTests : IDisposable
     }
 
     [Fact]
+    public void Times_that_a_station_fixes_are_kept_and_what_units_state_stands_in_the_log()
+    {
+        var station = File.ReadAllText(Path.Combine(Repository.Root, "sequences", "demo", "stations", "startup.yaml"));
+        var other = InPlant("stations/bad.yaml", station.Replace("adapter: simulated-vehicle", "adapter: simulated-vehicle, p2: 700 ms", StringComparison.Ordinal));
+        Assert.Equal(0, _eol.Startup("--station", other.Station, "--order", other.Order, "--only", "rest").Code);
+        var log = File.ReadAllText(Assert.Single(Directory.GetFiles(Path.Combine(_eol.Data, "log"))));
+        Assert.Contains("bus: gateway states times that make P2 ", log, StringComparison.Ordinal);
+        Assert.Contains("the station's 700 ms and 5050 ms hold", log, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("p2: 70", "70")]
+    [InlineData("p2: 70 V", "70 V")]
+    [InlineData("p2: 0 ms", "0 ms")]
+    [InlineData("p3: 70 ms", "p3")]
+    public void A_setting_that_an_adapter_cannot_read_is_told_with_its_place(string setting, string mentions)
+    {
+        var station = File.ReadAllText(Path.Combine(Repository.Root, "sequences", "demo", "stations", "startup.yaml"));
+        var other = InPlant("stations/bad.yaml", station.Replace("adapter: simulated-vehicle", $"adapter: simulated-vehicle, {setting}", StringComparison.Ordinal));
+        Refused(_eol.Startup("--station", other.Station, "--order", other.Order), 3, mentions);
+    }
+
+    [Fact]
     public void A_data_folder_that_is_a_file_is_refused()
     {
         File.WriteAllText(_eol.Data, "");

@@ -24,7 +24,7 @@ internal sealed class BusBench
     public BusBench(IReadOnlyList<ControlUnit>? fitted = null, IKeyAlgorithm? keys = null, DiagnosticTiming? timing = null, TransportOptions? transport = null)
     {
         Bus = new ScriptedBus(Time);
-        Device = new VehicleBusDevice("bus", Bus, Time, fitted ?? Units, keys, timing, transport);
+        Device = new VehicleBusDevice("bus", Bus, Time, fitted ?? Units, keys, timing, transport, Notes.Add);
     }
 
     public VirtualTime Time { get; } = new(DateTimeOffset.UnixEpoch);
@@ -32,6 +32,9 @@ internal sealed class BusBench
     public ScriptedBus Bus { get; }
 
     public VehicleBusDevice Device { get; }
+
+    /// <summary>What the device told whoever looks after the station.</summary>
+    public List<string> Notes { get; } = [];
 
     public double NowMs => Time.Now.TotalMilliseconds;
 

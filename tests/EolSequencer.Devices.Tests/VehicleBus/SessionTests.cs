@@ -46,6 +46,24 @@ public class SessionTests
         Assert.Equal("gateway: 222104: no answer within P2 (70 ms)", bench.Read(Value).Detail);
     }
 
+    [Fact, Trait("case", "UDS-02")]
+    public void Stated_times_that_differ_from_fixed_ones_are_told_once()
+    {
+        var bench = new BusBench(timing: new DiagnosticTiming { P2 = TimeSpan.FromMilliseconds(70), TakesStatedTimes = false });
+        bench.Bus.When("710#021003", 2, "718#06500300C801F4");
+        for (var times = 0; times < 3; times++) bench.Act(Describe.Act("gateway", ServiceAct.ExtendedSession));
+        Assert.Equal("gateway states times that make P2 250 ms and P2* 5050 ms with the way; the station's 70 ms and 5050 ms hold", Assert.Single(bench.Notes));
+    }
+
+    [Fact]
+    public void Stated_times_that_are_the_fixed_ones_are_not_worth_a_word()
+    {
+        var bench = new BusBench(timing: new DiagnosticTiming { TakesStatedTimes = false });
+        bench.Bus.When("710#021003", 2, "718#065003003201F4");
+        bench.Act(Describe.Act("gateway", ServiceAct.ExtendedSession));
+        Assert.Empty(bench.Notes);
+    }
+
     [Fact]
     public void Only_the_unit_that_stated_them_has_these_times()
     {

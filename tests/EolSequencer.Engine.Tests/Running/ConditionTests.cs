@@ -63,6 +63,27 @@ public class ConditionTests
         Assert.Equal(4_000_000, _bench.Judged.Single().Took);
     }
 
+    [Theory, Trait("case", "TMR-02")]
+    [InlineData(100)]
+    [InlineData(33)]
+    public void Lasting_never_ends_before_its_time(int milliseconds)
+    {
+        _bench.Bus.With("key", at => TruthValue.Of(at >= TimeSpan.FromMilliseconds(407)));
+        _bench.Run(Steps.Await("steady", True(Key), within: 10) with { Lasting = Steps.Time(milliseconds / 1000m) });
+        var firstSeen = 420_000; // polled every 20 ms
+        Assert.Equal(firstSeen + (milliseconds * 1000), _bench.Judged.Single().Took);
+    }
+
+    [Fact, Trait("case", "TMR-01")]
+    public void A_clock_that_is_set_during_a_step_changes_neither_its_time_nor_its_limit()
+    {
+        _bench.Clock = new JumpingClock(_bench.Time, (0.5, -3600), (1.5, 7200));
+        _bench.Bus.With("key", at => TruthValue.Of(at >= TimeSpan.FromSeconds(2)));
+        Assert.Equal(Verdict.Pass, _bench.Run(Steps.Await("steady", True(Key), within: 5)));
+        Assert.Equal(2_000_000, _bench.Judged.Single().Took);
+        Assert.Equal(2_000_000, _bench.Journal.Events[^1].At);
+    }
+
     [Fact]
     public void Lasting_begins_anew_when_the_condition_breaks()
     {

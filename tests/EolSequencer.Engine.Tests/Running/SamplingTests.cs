@@ -24,6 +24,14 @@ public class SamplingTests
         Assert.Equal(Enumerable.Range(0, 40).Select(k => k * 500_000L + 5_000), series.Points.Select(p => p.At));
     }
 
+    [Fact, Trait("case", "TMR-02")]
+    public void Two_seconds_at_10_ms_are_200_readings_and_the_last_is_as_punctual_as_the_first()
+    {
+        _bench.Bus.With("voltage", _ => Volt(12m));
+        _bench.Run(Steps.Of("dense", new StepAction.Sample(Voltage, Of(Voltage), Steps.Time(2), null, Steps.Time(0.01m), 0, Reduction.Count), null));
+        Assert.Equal(Enumerable.Range(0, 200).Select(k => k * 10_000L + 5_000), _bench.Journal.Events.OfType<SeriesRecorded>().Single().Points.Select(p => p.At));
+    }
+
     [Theory]
     [InlineData(Reduction.Min, "0.005")]
     [InlineData(Reduction.Max, "19.505")]
