@@ -35,7 +35,11 @@ internal sealed class ExpressionBatch(Report report, ExpressionCache cache)
     /// <summary>Completes every expression, or reports why that is not possible and returns false. Called once.</summary>
     public bool Compile()
     {
-        if (_texts.Count > 0)
+        if (cache.Live is { } live)
+        {
+            if (!live.Compile(_texts, report)) return false;
+        }
+        else if (_texts.Count > 0)
         {
             var key = ExpressionKey.Of(_texts);
             if ((cache.Find(key) ?? CompileAnew(key)) is not { } unit) return false;

@@ -21,13 +21,23 @@ public sealed class ExpressionCache
 
     private readonly string? _folder;
 
-    private ExpressionCache(string? folder) => _folder = folder;
+    private ExpressionCache(string? folder, LiveCode? live)
+    {
+        _folder = folder;
+        Live = live;
+    }
+
+    /// <summary>Code that is kept expression by expression, for files that are being written; null: a load is one unit.</summary>
+    internal LiveCode? Live { get; }
 
     /// <summary>Nothing is kept.</summary>
-    public static ExpressionCache None { get; } = new(null);
+    public static ExpressionCache None { get; } = new(null, null);
 
     /// <summary>A cache in a folder, which is made when something is to be kept. Several processes may share it.</summary>
-    public static ExpressionCache In(string folder) => new(folder);
+    public static ExpressionCache In(string folder) => new(folder, null);
+
+    /// <summary>Keeps what came of each expression in memory, so that a file with one change compiles one expression.</summary>
+    internal static ExpressionCache InMemory(LiveCode live) => new(null, live);
 
     /// <summary>A unit stored earlier, whole and unchanged; otherwise null.</summary>
     internal CompiledUnit? Find(string key)

@@ -10,17 +10,18 @@ namespace EolSequencer.Language.Plants;
 public sealed class PlantFile
 {
     private readonly Report _report;
+    private readonly PlantTexts _texts;
     private SourceText? _text;
     private YamlNode? _root;
-    private bool _isRead;
 
-    internal PlantFile(string path, string relativePath, FileHeader? header, Report report)
+    internal PlantFile(string path, string relativePath, FileHeader? header, Report report, PlantTexts texts)
     {
         Path = path;
         RelativePath = relativePath;
         Kind = header?.Kind;
         Id = header?.Id ?? "";
         _report = report;
+        _texts = texts;
     }
 
     /// <summary>Full path.</summary>
@@ -60,14 +61,16 @@ public sealed class PlantFile
         Root is YamlMap { Entries: [{ Value: YamlScalar id }, ..] } ? id.ContentPlace
         : Root?.Place ?? SourcePlace.None with { File = RelativePath };
 
+    /// <summary>True when somebody has asked what it says.</summary>
+    internal bool IsRead { get; private set; }
+
     /// <summary>The file as a record keeps it; null when it cannot be read.</summary>
     internal SourceCopy? Copy => Text is { } text ? new SourceCopy(RelativePath, text.Sha256, text.Text) : null;
 
     private void Read()
     {
-        if (_isRead) return;
-        _isRead = true;
-        _text = SourceFiles.TryRead(Path, _report);
-        _root = _text is null ? null : YamlReader.Read(_text, _report);
+        if (IsRead) return;
+        IsRead = true;
+        (_text, _root) = _texts.Read(Path, _report);
     }
 }

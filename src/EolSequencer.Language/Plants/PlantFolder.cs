@@ -37,9 +37,12 @@ public sealed class PlantFolder
 
     /// <summary>The plant that a file or folder belongs to, or null when there is none, which has then been reported.</summary>
     /// <param name="path">A path as the user typed it, which need not exist.</param>
-    public static PlantFolder? Find(string path, Report report)
+    public static PlantFolder? Find(string path, Report report) => Find(path, report, PlantTexts.OnDisk);
+
+    /// <summary>As above, with the texts handed in.</summary>
+    internal static PlantFolder? Find(string path, Report report, PlantTexts texts)
     {
-        if (RootOf(path) is { } root) return PlantIndex.Read(root, report) is { } files ? new PlantFolder(root, files, report) : null;
+        if (RootOf(path) is { } root) return PlantIndex.Read(root, report, texts) is { } files ? new PlantFolder(root, files, report) : null;
 
         report.Add(PlantCodes.NoPlant, SourcePlace.None with { File = path }, $"no folder from here upwards holds a {PlantFileName}");
         return null;

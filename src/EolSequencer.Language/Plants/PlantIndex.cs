@@ -11,7 +11,7 @@ internal static class PlantIndex
     public const int MostFiles = 5_000;
 
     /// <summary>The files below a folder by path, or null when there are too many, which has then been reported.</summary>
-    public static IReadOnlyList<PlantFile>? Read(string root, Report report, int most = MostFiles)
+    public static IReadOnlyList<PlantFile>? Read(string root, Report report, PlantTexts texts, int most = MostFiles)
     {
         var files = new List<PlantFile>();
         var folders = new Stack<string>([root]);
@@ -25,12 +25,17 @@ internal static class PlantIndex
 
             foreach (var path in Children(folder, Directory.GetFiles))
             {
-                if (Indexed(root, path, head, report) is { } file) files.Add(file);
+                if (Indexed(root, path, head, report, texts) is { } file) files.Add(file);
             }
 
             if (files.Count <= most) continue;
             report.Add(PlantCodes.TooManyFiles, SourcePlace.None with { File = root }, $"the folder holds more than {most.ToString(CultureInfo.InvariantCulture)} YAML files");
             return null;
+        }
+
+        foreach (var path in texts.Unsaved(root).Where(path => !File.Exists(path)))
+        {
+            if (Indexed(root, path, head, report, texts) is { } file) files.Add(file);
         }
 
         return [.. files.OrderBy(file => file.RelativePath, StringComparer.Ordinal)];
@@ -45,15 +50,15 @@ internal static class PlantIndex
 
     private static bool IsPlant(string folder) => File.Exists(Path.Combine(folder, PlantFolder.PlantFileName));
 
-    private static PlantFile? Indexed(string root, string path, byte[] head, Report report)
+    private static PlantFile? Indexed(string root, string path, byte[] head, Report report, PlantTexts texts)
     {
         var isYaml = path.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || path.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);
         if (!isYaml && !path.EndsWith(".json", StringComparison.OrdinalIgnoreCase)) return null;
 
-        var header = FileHeader.Of(HeadOf(path, head));
+        var header = FileHeader.Of(texts.Head(path) ?? HeadOf(path, head));
         // JSON without a kind is somebody else's file, such as an editor's settings.
         return isYaml || header is not null
-            ? new PlantFile(path, Path.GetRelativePath(root, path).Replace(Path.DirectorySeparatorChar, '/'), header, report)
+            ? new PlantFile(path, Path.GetRelativePath(root, path).Replace(Path.DirectorySeparatorChar, '/'), header, report, texts)
             : null;
     }
 

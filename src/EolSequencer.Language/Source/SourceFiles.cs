@@ -73,7 +73,7 @@ public static class SourceFiles
         return read == bytes.Length ? bytes : bytes[..read];
     }
 
-    private static string ShownPath(string path)
+    internal static string ShownPath(string path)
     {
         if (path.Length == 0 || path.Contains('\0')) return Shown.Quoted(path);
         var relative = Path.GetRelativePath(Environment.CurrentDirectory, path);

@@ -17,6 +17,7 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     private readonly List<TraceUse> _traces = [];
     private readonly Dictionary<Dimension, Unit> _quantities = [];
     private readonly Dictionary<SyntaxNode, ValueShape> _reads = [];
+    private readonly List<Objection> _objections = [];
     private bool _asksForTypes;
 
     public ExpressionText Source => source;
@@ -29,6 +30,9 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
 
     /// <summary>A fault has been reported: nothing comes of it.</summary>
     public bool HasFailed { get; private set; }
+
+    /// <summary>The faults that have been reported.</summary>
+    public IReadOnlyList<Objection> Objections => _objections;
 
     /// <summary>It names a result whose shape is not known yet: it is read again later.</summary>
     public bool IsPostponed { get; private set; }
@@ -69,6 +73,9 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     /// <summary>The units in which a quantity is handed over, one for each dimension it can have.</summary>
     public ImmutableArray<Unit> Units => source.Wanted is Wanted.One { Shape.Unit: { } unit } ? [unit] : [.. _quantities.Values];
 
+    /// <summary>What is the same for all expressions that can share a function.</summary>
+    public string Body => $"{IsCondition} {IsInexact} {CodeText.Field(Units)} {Written}";
+
     /// <summary>The dimensions of the quantities that are used as such.</summary>
     public IEnumerable<Dimension> Dimensions => _quantities.Keys;
 
@@ -94,6 +101,7 @@ internal sealed class Draft(ExpressionText source, ExpressionSyntax syntax, Repo
     public void Fault(DiagnosticCode code, TextSpan span, string found, string? hint = null)
     {
         HasFailed = true;
+        _objections.Add(new Objection(code, span, found, hint));
         report.Add(code, source.PlaceOf(span.Start, span.Length), found, hint);
     }
 

@@ -12,15 +12,22 @@ internal sealed class UnitRound
 {
     private static readonly EmitOptions Emission = new(debugInformationFormat: DebugInformationFormat.PortablePdb);
 
+    private static readonly CSharpCompilationOptions Options = new(
+        OutputKind.DynamicallyLinkedLibrary,
+        optimizationLevel: OptimizationLevel.Release,
+        checkOverflow: true,
+        deterministic: true,
+        nullableContextOptions: NullableContextOptions.Annotations);
+
     private readonly SyntaxTree _tree;
     private readonly CSharpCompilation _compilation;
     private readonly Lazy<SemanticModel> _model;
 
-    public UnitRound(IEnumerable<Draft> drafts, CSharpCompilationOptions options)
+    public UnitRound(IEnumerable<Draft> drafts)
     {
         Source = new UnitSource(drafts);
         _tree = CSharpSyntaxTree.ParseText(SourceText.From(Source.ToString(), Encoding.UTF8), ExpressionParser.Options, path: "expressions.cs");
-        _compilation = CSharpCompilation.Create("expressions", [_tree], ReferenceSet.All, options);
+        _compilation = CSharpCompilation.Create("expressions", [_tree], ReferenceSet.All, Options);
         _model = new(() => _compilation.GetSemanticModel(_tree));
     }
 

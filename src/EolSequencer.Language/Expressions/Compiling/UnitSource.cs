@@ -40,6 +40,10 @@ internal sealed class UnitSource
     public UnitFunction? FunctionAt(int position) =>
         _functions.Find(function => position >= function.Start && position <= function.End);
 
+    /// <summary>Which function each expression became.</summary>
+    public Dictionary<Draft, int> NumberByDraft() =>
+        _functions.SelectMany(function => function.Drafts.Select(draft => (draft, function.Number))).ToDictionary(pair => pair.draft, pair => pair.Number);
+
     public override string ToString() => _text.ToString();
 
     private void WriteFunctions(List<Draft> drafts)
@@ -47,7 +51,7 @@ internal sealed class UnitSource
         var known = new Dictionary<string, UnitFunction>(StringComparer.Ordinal);
         foreach (var draft in drafts)
         {
-            var body = $"{draft.IsCondition} {draft.IsInexact} {CodeText.Field(draft.Units)} {draft.Written}";
+            var body = draft.Body;
             if (!known.TryGetValue(body, out var function))
             {
                 function = new UnitFunction(_functions.Count);
