@@ -10,6 +10,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     DemoCommand.Make(console),
     CheckCommand.Make(console),
     SchemaCommand.Make(console),
+    ServeLanguageCommand.Make(),
     RunCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),

@@ -32,7 +32,11 @@ internal sealed class EditorTexts : PlantTexts
 
     public void Close(string path)
     {
-        lock (_lock) _open.Remove(path);
+        lock (_lock)
+        {
+            _open.Remove(path);
+            _read.Remove(path);
+        }
     }
 
     public override (SourceText? Text, YamlNode? Root) Read(string path, Report report)

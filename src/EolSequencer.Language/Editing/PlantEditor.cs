@@ -44,6 +44,9 @@ public sealed class PlantEditor
         _code.Remove(path);
     }
 
+    /// <summary>The text in the window; null when the file is not open.</summary>
+    public string? TextOf(string path) => _texts.Find(path);
+
     /// <summary>True while a window holds the file.</summary>
     public bool IsOpen(string path) => _texts.Find(path) is not null;
 
@@ -74,7 +77,7 @@ public sealed class PlantEditor
     {
         if (SpotAt(path, position) is not { } found) return null;
         var caret = found.Spot.Caret;
-        if (Lookup.Key(caret) is { } key) return new Explanation($"{key.Name}: {key.Meaning}", FormWords.Of(key.Form), found.Range(caret.Text.Start, caret.Text.End));
+        if (Lookup.Key(caret) is { } key) return new Explanation($"{key.Name}: {key.Meaning}", FormTexts.Of(key.Form), found.Range(caret.Text.Start, caret.Text.End));
         return Lookup.Name(found.Spot) is var (thing, start, end)
             ? new Explanation($"{thing.Name}: {thing.Detail}", thing.Text.Length == 0 ? [] : thing.Text.Split('\n'), found.Range(start, end))
             : null;
@@ -94,6 +97,7 @@ public sealed class PlantEditor
         var check = new PlantCheck(folder, ExpressionCache.InMemory(code));
         add(check);
         if (!check.Run(goesOn)) return false;
+        if (folder.At(path) is { Kind: FileKind.VehicleType } type) _bindings.VehicleType(type); // for when it cannot be read later
         code.EndCheck();
         return true;
     }

@@ -2,6 +2,7 @@ using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions.Compiling;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Values;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace EolSequencer.Language.Expressions;
 
@@ -13,6 +14,7 @@ internal sealed class LiveCode
 {
     private Dictionary<Key, Known> _now = [];
     private Dictionary<Key, Known> _before = [];
+    private readonly Dictionary<string, ExpressionSyntax> _parsed = new(StringComparer.Ordinal);
 
     /// <summary>How many expressions are kept.</summary>
     public int Count => _now.Count + _before.Keys.Count(key => !_now.ContainsKey(key));
@@ -25,6 +27,7 @@ internal sealed class LiveCode
     /// <summary>A check is over: what it had no use for is dropped.</summary>
     public void EndCheck()
     {
+        foreach (var text in _parsed.Keys.Except(_now.Keys.Select(key => key.Text)).ToList()) _parsed.Remove(text);
         _before = _now;
         _now = [];
     }
@@ -32,7 +35,7 @@ internal sealed class LiveCode
     /// <summary>Completes every expression, or reports why that is not possible and returns false.</summary>
     public bool Compile(IReadOnlyList<ExpressionText> texts, Report report)
     {
-        var rounds = new DraftRounds(texts, report);
+        var rounds = new DraftRounds(texts, report, _parsed);
         var settled = new HashSet<Draft>();
         rounds.Run(() =>
         {

@@ -41,12 +41,18 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
     }
 
     /// <summary>Checks everything that was added, sequences first: what they use need not be looked at again.</summary>
-    public void Run()
+    public void Run() => Run(static () => true);
+
+    /// <summary>As above, as long as it is wanted.</summary>
+    /// <param name="goesOn">Asked before each file.</param>
+    /// <returns>False when the check was given up.</returns>
+    public bool Run(Func<bool> goesOn)
     {
         if (_isWhole) folder.ReportDuplicates();
         var sequences = new List<SequenceLoad.Loaded>();
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
+            if (!goesOn()) return false;
             if (SequenceLoad.Run(file, folder, cache, withAdvice: true) is not { } loaded) continue;
             sequences.Add(loaded);
             foreach (var used in loaded.Files) _seen.Add(used);
@@ -57,7 +63,13 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
         var isComplete = sequences.Count > 0 && sequences.Count == folder.Of(FileKind.Sequence).Count();
         if (isComplete) _asked = AskedSteps.In(sequences.Select(loaded => loaded.Sequence));
         if (isComplete && _isWhole) CheckUnused(sequences);
-        foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && (file.Kind == FileKind.Fragment || !_seen.Contains(file)))) Check(file);
+        foreach (var file in _files.Where(file => file.Kind != FileKind.Sequence && (file.Kind == FileKind.Fragment || !_seen.Contains(file))))
+        {
+            if (!goesOn()) return false;
+            Check(file);
+        }
+
+        return true;
     }
 
     private void CheckUnused(List<SequenceLoad.Loaded> sequences)

@@ -63,23 +63,18 @@ internal sealed class MapReader
     public bool? YesNo(string key) => As<ValueForm.YesNo>(key)?.AsYesNo(Named(key), Report);
 
     /// <summary>A whole number within what the shape allows.</summary>
-    public long? Whole(string key)
-    {
-        var form = FormOf<ValueForm.Whole>(key);
-        return Find(key)?.AsWhole(Named(key), form.Least, form.Most, Report);
-    }
+    public long? Whole(string key) =>
+        Find(key) is { } node && FormOf<ValueForm.Whole>(key) is var form ? node.AsWhole(Named(key), form.Least, form.Most, Report) : null;
 
     /// <summary>A duration within what the shape allows.</summary>
-    public TimeSpan? Duration(string key)
-    {
-        var form = FormOf<ValueForm.Duration>(key);
-        return Find(key)?.AsDuration(Named(key), form.Least, form.Most, Report);
-    }
+    public TimeSpan? Duration(string key) =>
+        Find(key) is { } node && FormOf<ValueForm.Duration>(key) is var form ? node.AsDuration(Named(key), form.Least, form.Most, Report) : null;
 
     public T? Word<T>(string key, Words<T> words) where T : struct
     {
+        if (Find(key) is not { } node) return null;
         if (IsDescribed(key) && !ReferenceEquals(FormOf<ValueForm.Word>(key).All, words.All)) throw new ArgumentException($"{_shape.What} declares other words for '{key}'", nameof(words));
-        return Find(key)?.AsWord(Named(key), words, Report);
+        return node.AsWord(Named(key), words, Report);
     }
 
     /// <summary>The items of a list; empty when the key is absent or its value unusable.</summary>
@@ -93,8 +88,9 @@ internal sealed class MapReader
 
     public MapReader? Open(string key, MapShape shape)
     {
-        if (IsDescribed(key) && !_shape.Find(key)!.Form.Alternatives().Any(form => form is ValueForm.Map map && map.Shape == shape)) throw new ArgumentException($"{_shape.What} declares no such map for '{key}'", nameof(shape));
-        return Find(key) is { } node ? Open(node, shape, Report) : null;
+        if (Find(key) is not { } node) return null;
+        if (IsDescribed(key) && !_shape.FormsOf(key).Any(form => form is ValueForm.Map map && map.Shape == shape)) throw new ArgumentException($"{_shape.What} declares no such map for '{key}'", nameof(shape));
+        return Open(node, shape, Report);
     }
 
     /// <summary>Which one of several keys is there; none or two of them are reported.</summary>
@@ -122,15 +118,16 @@ internal sealed class MapReader
 
     // A key is read as what its shape says it is: this is what keeps schema and editor true.
     private TForm FormOf<TForm>(string key) where TForm : ValueForm =>
-        _shape.Find(key)?.Form.Alternatives().OfType<TForm>().FirstOrDefault()
+        _shape.FormsOf(key).OfType<TForm>().FirstOrDefault()
         ?? throw new ArgumentException($"{_shape.What} declares no {typeof(TForm).Name} for '{key}'", nameof(key));
 
     private YamlNode? As<TForm>(string key) where TForm : ValueForm => As<TForm, TForm>(key);
 
     private YamlNode? As<TForm, TOther>(string key) where TForm : ValueForm where TOther : ValueForm
     {
-        if (IsDescribed(key) && !_shape.Find(key)!.Form.Alternatives().Any(form => form is TForm or TOther)) FormOf<TForm>(key);
-        return Find(key);
+        if (Find(key) is not { } node) return null;
+        if (IsDescribed(key) && !_shape.FormsOf(key).Any(form => form is TForm or TOther)) FormOf<TForm>(key);
+        return node;
     }
 
     private static string Named(string key) => $"'{key}'";

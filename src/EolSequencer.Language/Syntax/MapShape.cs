@@ -6,7 +6,7 @@ namespace EolSequencer.Language.Syntax;
 /// </summary>
 internal sealed class MapShape
 {
-    private readonly Dictionary<string, MapKey> _known;
+    private readonly Dictionary<string, (MapKey Key, Lazy<IReadOnlyList<ValueForm>> Forms)> _known;
 
     /// <param name="what">What such a map is, as messages call it: "a step".</param>
     /// <param name="required">Keys that must be there.</param>
@@ -19,7 +19,7 @@ internal sealed class MapShape
         Keys = [.. AllKeys.Select(key => key.Name)];
         Required = [.. required.Select(key => key.Name)];
         ExactlyOne = exactlyOne;
-        _known = AllKeys.ToDictionary(key => key.Name, StringComparer.Ordinal);
+        _known = AllKeys.ToDictionary(key => key.Name, key => (key, new Lazy<IReadOnlyList<ValueForm>>(key.Form.Alternatives)), StringComparer.Ordinal);
     }
 
     public string What { get; }
@@ -37,5 +37,8 @@ internal sealed class MapShape
     public bool Knows(string key) => _known.ContainsKey(key);
 
     /// <summary>The description of a key; null when such a map has none of this name.</summary>
-    public MapKey? Find(string key) => _known.GetValueOrDefault(key);
+    public MapKey? Find(string key) => _known.GetValueOrDefault(key).Key;
+
+    /// <summary>What may stand behind a key, each alternative by itself.</summary>
+    public IReadOnlyList<ValueForm> FormsOf(string key) => _known[key].Forms.Value;
 }

@@ -65,9 +65,9 @@ internal abstract record ValueForm
     public sealed record Described(Func<ValueForm> Elsewhere) : ValueForm;
 
     /// <summary>This form and, where it is a choice of several, each of those.</summary>
-    public IEnumerable<ValueForm> Alternatives() => this switch
+    public IReadOnlyList<ValueForm> Alternatives() => this switch
     {
-        Either either => either.All.SelectMany(form => form.Alternatives()),
+        Either either => [.. either.All.SelectMany(form => form.Alternatives())],
         Described described => described.Elsewhere().Alternatives(),
         _ => [this],
     };

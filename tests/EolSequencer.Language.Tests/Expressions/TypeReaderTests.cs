@@ -54,7 +54,7 @@ public class TypeReaderTests
     {
         var shapes = new ComputedShapes();
         var drafts = Texts().Select(row => Draw(row.Data, shapes)).OfType<Draft>().ToList();
-        var round = new UnitRound(drafts, new(Microsoft.CodeAnalysis.OutputKind.DynamicallyLinkedLibrary));
+        var round = new UnitRound(drafts);
         var told = 0;
         foreach (var function in round.Source.Functions)
         {

@@ -23,7 +23,7 @@ internal static class Things
         Subject.StationKind => (spot.Plant?.Route ?? []).Select(stop => new Thing(stop.StationKind, ProposalKind.Name, "station kind of the route") { Place = spot.Folder.PlantFile?.IdPlace }),
         Subject.Place => (spot.Plant?.Places ?? []).Select(place => new Thing(place.Id, ProposalKind.Name, "place of the plant") { Place = Spot.PlaceIn(spot.Folder.PlantFile, "places", place.Id) }),
         Subject.Unit => UnitTable.All.Select(Unit),
-        Subject.ControlUnit => (spot.Vehicle?.Type.ControlUnits ?? []).Select(unit => ControlUnit(unit.Name, spot)).Append(new Thing("ecus", ProposalKind.Word, "all control units fitted")),
+        Subject.ControlUnit => ((spot.Caret.Root.Find("ecus") as OutlineMap)?.Entries ?? []).Select(unit => ControlUnit(unit.Key.Text, spot)).Append(new Thing("ecus", ProposalKind.Word, "all control units fitted")),
         _ => [],
     };
 

@@ -1,4 +1,5 @@
 using EolSequencer.Language.Diagnostics;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace EolSequencer.Language.Expressions.Compiling;
 
@@ -8,12 +9,15 @@ namespace EolSequencer.Language.Expressions.Compiling;
 /// </summary>
 internal sealed class DraftRounds
 {
+    private readonly Dictionary<string, ExpressionSyntax>? _parsed;
     private readonly Report _report;
     private readonly Draft?[] _drafts;
     private readonly IReadOnlyList<ExpressionText> _texts;
 
-    public DraftRounds(IReadOnlyList<ExpressionText> texts, Report report)
+    /// <param name="parsed">Texts that have been parsed before; null: nobody keeps them.</param>
+    public DraftRounds(IReadOnlyList<ExpressionText> texts, Report report, Dictionary<string, ExpressionSyntax>? parsed = null)
     {
+        _parsed = parsed;
         _texts = texts;
         _report = report;
         _drafts = new Draft?[texts.Count];
@@ -54,7 +58,7 @@ internal sealed class DraftRounds
     /// <summary>Reads one expression; false when it names a result whose shape is not known yet.</summary>
     private bool Draw(int number)
     {
-        var draft = ExpressionParser.Parse(_texts[number], _report);
+        var draft = ExpressionParser.Parse(_texts[number], _report, _parsed);
         if (draft is not null && SyntaxGuard.Accept(draft)) DraftWriter.Write(draft, Shapes);
         if (draft is { HasFailed: false, IsPostponed: true }) return false;
         if (draft is null or { HasFailed: true } or { Shape: not null }) Shapes.Settle(_texts[number].Expression, draft?.Shape);

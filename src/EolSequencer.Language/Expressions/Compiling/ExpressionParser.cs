@@ -18,7 +18,16 @@ internal static class ExpressionParser
         new(LanguageVersion.CSharp14, DocumentationMode.None, SourceCodeKind.Regular);
 
     /// <summary>The parsed text, or null when that is not possible and has been reported.</summary>
-    public static Draft? Parse(ExpressionText source, Report report)
+    /// <param name="known">Texts without a fault that have been parsed before, and join when they are now; null: nobody keeps them.</param>
+    public static Draft? Parse(ExpressionText source, Report report, Dictionary<string, ExpressionSyntax>? known = null)
+    {
+        if (known?.GetValueOrDefault(source.Text) is { } parsed) return new Draft(source, parsed, report);
+        if (Parse(source, report) is not { } syntax) return null;
+        known?.Add(source.Text, syntax);
+        return new Draft(source, syntax, report);
+    }
+
+    private static ExpressionSyntax? Parse(ExpressionText source, Report report)
     {
         var whole = source.Expression.Place;
         if (source.Text.Length > MostLetters)
@@ -41,7 +50,7 @@ internal static class ExpressionParser
 
         var syntax = SyntaxFactory.ParseExpression(source.Text, options: Options, consumeFullText: true);
         var fault = syntax.GetDiagnostics().FirstOrDefault(one => one.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error);
-        if (fault is null) return new Draft(source, syntax, report);
+        if (fault is null) return syntax;
 
         // What is left over behind a whole expression is the fault; the compiler points at the expression.
         var rest = syntax.GetTrailingTrivia().FirstOrDefault(trivia => trivia.IsKind(SyntaxKind.SkippedTokensTrivia));

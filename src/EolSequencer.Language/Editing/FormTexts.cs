@@ -4,7 +4,7 @@ using EolSequencer.Language.Syntax;
 namespace EolSequencer.Language.Editing;
 
 /// <summary>Says in words what may stand behind a key.</summary>
-internal static class FormWords
+internal static class FormTexts
 {
     public static IReadOnlyList<string> Of(ValueForm form) => [.. form.Alternatives().Select(Word).Where(word => word.Length > 0).Distinct()];
 
