@@ -119,7 +119,7 @@ public sealed class MapReaderTests
     [Fact]
     public void A_key_is_only_read_as_what_its_shape_says_it_is()
     {
-        var (map, _) = Open("step: ready\nwithin: 5 s\n");
+        var (map, _) = Open("step: ready\nwithin: 5 s\nretry: 2\n");
         Assert.Throws<ArgumentException>(() => map!.YesNo("within"));
         Assert.Throws<ArgumentException>(() => map!.Word("retry", OnFail));
         Assert.Throws<ArgumentException>(() => map!.Open("retry", WindowShape));
