@@ -47,7 +47,7 @@ internal sealed class LiveCode
         foreach (var draft in rounds.Drafts)
         {
             var function = _now[KeyOf(draft!)].Function!;
-            draft!.Source.Expression.Complete(new Expression.Compiled(draft.Shape!, draft.Channels, draft.Results, function, draft.IsInexact));
+            draft!.Source.Expression.Complete(new Expression.Compiled(draft.Shape!, draft.Channels, draft.Results, function, draft.IsInexact) { Traces = draft.Traces });
         }
 
         return true;
