@@ -21,6 +21,9 @@ public sealed class VirtualTime : TimeProvider, ISchedule
         "Task.Run, CancelAsync, ConfigureAwait(false), real input and output, WhenAny, WhenAll or WaitAsync of a source with RunContinuationsAsynchronously";
 
     private readonly PriorityQueue<Entry, Place> _due = new();
+
+    // What is due at this very moment needs no place among the later ones; half of a bus's happenings are.
+    private readonly Queue<(Entry Entry, long Number)> _dueNow = new();
     private readonly Queue<Continuation> _ready = new();
     private readonly VirtualContext _context;
     private readonly DateTimeOffset _start;
@@ -68,7 +71,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             throw new InvalidOperationException($"virtual time belongs to one thread, this is another ({ThreadLeavers})");
         }
 
-        _due.Enqueue(new Entry(target, what), new Place(due < _now ? _now : due, _placed++));
+        if (due <= _now) _dueNow.Enqueue((new Entry(target, what), _placed++));
+        else _due.Enqueue(new Entry(target, what), new Place(due, _placed++));
     }
 
     /// <summary>Lets a callback run at a moment, counted from the start; one that has passed is now.</summary>
@@ -159,23 +163,31 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             return true;
         }
 
-        while (_due.TryPeek(out var entry, out var place))
+        while (TryTakeNext(until, out var entry))
         {
-            if (entry.IsStale)
-            {
-                _due.Dequeue();
-                continue;
-            }
-
-            if (place.Due > until) return false;
-            _due.Dequeue();
-            MoveTo(place.Due);
+            if (entry.IsStale) continue;
             CountAtThisMoment();
             entry.Happen();
             return true;
         }
 
         return false;
+    }
+
+    /// <summary>Takes what is due next and moves the clock to it; false when there is nothing, or nothing up to the end.</summary>
+    private bool TryTakeNext(TimeSpan until, out Entry entry)
+    {
+        var isLater = _due.TryPeek(out entry, out var place);
+        if (_dueNow.TryPeek(out var now) && !(isLater && place.Due == _now && place.Number < now.Number))
+        {
+            entry = _dueNow.Dequeue().Entry;
+            return true;
+        }
+
+        if (!isLater || place.Due > until) return false;
+        _due.Dequeue();
+        if (!entry.IsStale) MoveTo(place.Due);
+        return true;
     }
 
     private void MoveTo(TimeSpan moment)
@@ -195,7 +207,7 @@ public sealed class VirtualTime : TimeProvider, ISchedule
 
     private string WhyNothingHappens() =>
         _cameFromElsewhere ? $"a continuation came from another thread ({ThreadLeavers})"
-        : _due.Count == 0 ? $"nothing is due any more and the work has not ended; it waits for what never comes, or for another thread ({ThreadLeavers})"
+        : _due.Count + _dueNow.Count == 0 ? $"nothing is due any more and the work has not ended; it waits for what never comes, or for another thread ({ThreadLeavers})"
         : "the work has not ended within the horizon";
 
     private readonly record struct Place(TimeSpan Due, long Number) : IComparable<Place>

@@ -16,8 +16,7 @@ namespace EolSequencer.Engine.Actions;
 /// <summary>One attempt of one step: its clock, its time limit and what its actions share.</summary>
 internal sealed class Attempt : IDisposable
 {
-    private readonly CancellationTokenSource _limit;
-    private readonly CancellationTokenRegistration _halted;
+    private readonly TimeLimits.Limit _limit;
     private readonly ImmutableArray<ReadingUsed>.Builder _readings = ImmutableArray.CreateBuilder<ReadingUsed>();
 
     public Attempt(RunServices run, PlannedStep planned, int number, RunScope scope, Halt halt)
@@ -26,8 +25,8 @@ internal sealed class Attempt : IDisposable
         Start = run.Now;
         Within = planned.Step.Within is { } within ? Operands.Duration(within, scope) : null;
         if (Within is not null) scope.TimeIsOver = () => IsOver;
-        _limit = Within is { } limit ? new CancellationTokenSource(limit, run.Time) : new CancellationTokenSource();
-        _halted = halt.Token.Register(static source => ((CancellationTokenSource)source!).Cancel(), _limit);
+        _limit = run.Limits.Begin(Within, halt.Token);
+        Ends = _limit.Token;
     }
 
     public RunServices Run { get; }
@@ -47,20 +46,18 @@ internal sealed class Attempt : IDisposable
     public bool IsOver => Within is { } within && Run.Between(Start, Run.Now) > within;
 
     /// <summary>Cancelled at the time limit and when the part around it is halted.</summary>
-    public CancellationToken Ends => _limit.Token;
+    public CancellationToken Ends { get; }
 
     public ImmutableArray<ReadingUsed> Readings => _readings.DrainToImmutable();
 
-    public void Dispose()
-    {
-        _halted.Dispose();
-        _limit.Dispose();
-    }
+    public void Dispose() => _limit.Dispose();
 
     /// <summary>The end that a cancelled wait means: halted, or else what the action says of its time limit.</summary>
-    public AttemptEnd Cut(Func<AttemptEnd> atLimit) => Halt.IsRaised
-        ? new AttemptEnd(Halt.Kind == HaltKind.Lost ? Ending.Lost : Ending.Stopped, Run.Now) { Detail = Halt.Reason }
-        : atLimit();
+    public AttemptEnd Cut(Func<AttemptEnd> atLimit) => Halt.IsRaised ? Cut() : atLimit();
+
+    /// <summary>The end of an attempt that is halted.</summary>
+    public AttemptEnd Cut() =>
+        new(Halt.Kind == HaltKind.Lost ? Ending.Lost : Ending.Stopped, Run.Now) { Detail = Halt.Reason };
 
     /// <summary>One reading of a channel; a reading that does not come in time is missing as silent.</summary>
     public async ValueTask<Reading> ReadAsync(ChannelUse use, ChannelDescription channel)
@@ -98,7 +95,7 @@ internal sealed class Attempt : IDisposable
     public void Note(BoundDevice device, ChannelUse use, string? index, in Reading reading)
     {
         device.Note(reading);
-        var name = ChannelUse.NameOf(use.Role, use.Channel, index);
+        var name = use.TextOf(index);
         var raw = reading.Raw.IsEmpty ? null : Convert.ToHexString(reading.Raw.Span);
         _readings.Add(new ReadingUsed(name, raw, Run.Log.MicrosecondsAt(reading.Stamp), device.Device.Instrument));
     }

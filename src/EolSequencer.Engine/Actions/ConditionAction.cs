@@ -38,17 +38,17 @@ internal sealed class ConditionAction
     }
 
     /// <summary><c>await</c>.</summary>
-    public static Task<AttemptEnd> RunAsync(Attempt attempt, StepAction.Await action) =>
+    public static ValueTask<AttemptEnd> RunAsync(Attempt attempt, StepAction.Await action) =>
         new ConditionAction(attempt, action.Condition, action.Edge).WaitAsync(null);
 
     /// <summary><c>ask … until</c>: the prompt is withdrawn when the condition ends the step.</summary>
-    public static Task<AttemptEnd> RunAsync(Attempt attempt, StepAction.Ask ask, string? screen) =>
+    public static ValueTask<AttemptEnd> RunAsync(Attempt attempt, StepAction.Ask ask, string? screen) =>
         new ConditionAction(attempt, ask.Until!, ask.Edge).WaitAsync(cancel => PromptAction.AskAsync(attempt, PromptKind.Act, ask.Text, screen, cancel));
 
-    private async Task<AttemptEnd> WaitAsync(Func<CancellationToken, Task<Answer?>>? ask)
+    private async ValueTask<AttemptEnd> WaitAsync(Func<CancellationToken, Task<Answer?>>? ask)
     {
         using var withdrawn = new CancellationTokenSource();
-        using var cut = _attempt.Ends.Register(() => _end.TrySetResult(_attempt.Cut(AtLimit)));
+        using var cut = _attempt.Ends.UnsafeRegister(static action => ((ConditionAction)action!).Limit(), this);
         try
         {
             if (ask is not null) _ = RelayAsync(ask(withdrawn.Token));
@@ -107,6 +107,8 @@ internal sealed class ConditionAction
         return judge.Judge("takes", new NumberValue(seconds, UnitTable.Second), expect);
     }
 
+    private void Limit() => _end.TrySetResult(_attempt.Cut(AtLimit));
+
     private AttemptEnd AtLimit() => _until.IsTrue is null
         ? new AttemptEnd(Ending.ConditionUnknownAtLimit, _attempt.Run.Now)
         : new AttemptEnd(Ending.ConditionFalseAtLimit, _attempt.Run.Now) { Detail = WhyNot() };
@@ -128,12 +130,8 @@ internal sealed class ConditionAction
     {
         try
         {
-            // A device ends this step; a person can only stop the run or pass the step over.
+            // A device ends this step; a person can only stop the run or pass the step over. No answer: withdrawn.
             if (await asked is var answer and (Answer.Stop or Answer.PassedOver)) _end.TrySetResult(PromptAction.Ended(_attempt, answer));
-        }
-        catch (OperationCanceledException)
-        {
-            // Withdrawn: the end has been found elsewhere.
         }
         catch (Exception trouble)
         {

@@ -12,7 +12,7 @@ namespace EolSequencer.Engine.Actions;
 /// <summary>The actions that a person ends: <c>ask</c> without <c>until</c>, <c>judge</c>, <c>enter</c>, <c>scan</c>, <c>choose</c>.</summary>
 internal static class PromptAction
 {
-    public static async Task<AttemptEnd> RunAsync(Attempt attempt, string? screen)
+    public static async ValueTask<AttemptEnd> RunAsync(Attempt attempt, string? screen)
     {
         var kind = attempt.Step.Action.Prompt!.Value;
         var text = attempt.Step.Action switch
@@ -24,16 +24,10 @@ internal static class PromptAction
             StepAction.Choose choose => choose.Text,
             var other => throw new InvalidOperationException($"{other.GetType().Name} puts up no prompt"),
         };
-        try
-        {
-            return await AskAsync(attempt, kind, text, screen, attempt.Ends) is { } answer
-                ? Ended(attempt, answer)
-                : new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = PromptDesk.NoneFitted };
-        }
-        catch (OperationCanceledException) when (attempt.Ends.IsCancellationRequested)
-        {
-            return attempt.Cut(() => new AttemptEnd(Ending.NoAnswer, attempt.Run.Now) { Detail = $"no answer within {Attempt.Text(attempt.Within!.Value)}" });
-        }
+        if (await AskAsync(attempt, kind, text, screen, attempt.Ends) is { } answer) return Ended(attempt, answer);
+        return attempt.Ends.IsCancellationRequested
+            ? attempt.Cut(() => NoAnswer(attempt, $"no answer within {Attempt.Text(attempt.Within!.Value)}"))
+            : NoAnswer(attempt, PromptDesk.NoneFitted);
     }
 
     /// <summary>Puts up the prompt of a step.</summary>
@@ -55,6 +49,8 @@ internal static class PromptAction
             },
             cancel,
             answer => Misfit(attempt, answer));
+
+    private static AttemptEnd NoAnswer(Attempt attempt, string why) => new(Ending.NoAnswer, attempt.Run.Now) { Detail = why };
 
     /// <summary>What an answer means for the step.</summary>
     public static AttemptEnd Ended(Attempt attempt, Answer answer)

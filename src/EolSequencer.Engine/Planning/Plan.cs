@@ -14,14 +14,37 @@ public sealed record Plan
     public required ImmutableArray<string> NotApplicable { get; init; }
 
     /// <summary>The steps that enter the roll-up, in written order: prepare, steps, always.</summary>
-    public IEnumerable<PlannedStep> Counting => Prepare.Concat(Steps).Concat(Always).SelectMany(StepsOf);
+    public required ImmutableArray<PlannedStep> Counting { get; init; }
 
     /// <summary>All steps of a node, in written order.</summary>
-    public static IEnumerable<PlannedStep> StepsOf(PlannedNode node) => node switch
+    public static ImmutableArray<PlannedStep> StepsOf(PlannedNode node) => StepsOf(ImmutableArray.Create(node));
+
+    /// <summary>All steps of several nodes, in written order.</summary>
+    public static ImmutableArray<PlannedStep> StepsOf(params ReadOnlySpan<ImmutableArray<PlannedNode>> parts)
     {
-        PlannedStep step => [step],
-        PlannedGroup group => group.Children.Concat(group.Always).SelectMany(StepsOf),
-        PlannedLanes lanes => lanes.Lanes.SelectMany(lane => lane).Concat(lanes.Always).SelectMany(StepsOf),
-        _ => [],
-    };
+        var steps = ImmutableArray.CreateBuilder<PlannedStep>();
+        foreach (var part in parts) Add(part, steps);
+        return steps.DrainToImmutable();
+    }
+
+    private static void Add(ImmutableArray<PlannedNode> nodes, ImmutableArray<PlannedStep>.Builder steps)
+    {
+        foreach (var node in nodes)
+        {
+            switch (node)
+            {
+                case PlannedStep step:
+                    steps.Add(step);
+                    break;
+                case PlannedGroup group:
+                    Add(group.Children, steps);
+                    Add(group.Always, steps);
+                    break;
+                case PlannedLanes lanes:
+                    foreach (var lane in lanes.Lanes) Add(lane, steps);
+                    Add(lanes.Always, steps);
+                    break;
+            }
+        }
+    }
 }

@@ -33,7 +33,7 @@ public sealed class Planner
         var steps = planner.Walk(sequence.Steps, top with { All = planner._only.IsEmpty });
         var always = planner.Walk(sequence.Always, top with { Within = AlwaysStepWithin });
         var after = planner.Walk(sequence.AfterVerdict, top);
-        return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, NotApplicable = planner._notApplicable.ToImmutable() };
+        return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, Counting = Plan.StepsOf(prepare, steps, always), NotApplicable = planner._notApplicable.ToImmutable() };
     }
 
     /// <param name="All">False while only some steps are wanted and none of the groups around was named.</param>

@@ -10,51 +10,50 @@ namespace EolSequencer.Engine.Running;
 /// <summary>Runs one attempt of a step to its end, whatever that is.</summary>
 internal sealed class AttemptRunner(RunServices run)
 {
-    public async Task<(AttemptEnd End, Attempt Attempt)> RunAsync(PlannedStep planned, int number, Halt around, string? screen)
+    /// <returns>How it ended, with its readings, and when its clock started.</returns>
+    public async ValueTask<(AttemptEnd End, long Start)> RunAsync(PlannedStep planned, int number, Halt around, string? screen)
     {
-        using var halt = new Halt(around);
+        // Only what has something of its own to lose needs a halt of its own.
+        using var own = planned.Step.Require is null ? null : new Halt(around);
+        var halt = own ?? around;
         using var guard = planned.Step.Require is { } require ? await RequireGuard.BeginAsync(run, planned, require, halt) : null;
         using var notice = planned.Step.Show is { } text ? Show(planned, text) : null;
         using var attempt = new Attempt(run, planned, number, run.ScopeOf(planned), halt);
-        var end = await EndOfAsync(attempt, screen);
-        if (halt.IsRaised && halt.Kind == HaltKind.Lost && !around.IsRaised && planned.Step.Require is { ElseStop: true })
+        AttemptEnd end;
+        try
+        {
+            end = halt.IsRaised ? attempt.Cut() : await Act(attempt, screen);
+            if (halt is { IsRaised: true, Kind: HaltKind.Lost }) end = attempt.Cut();
+        }
+        catch (OperationCanceledException) when (halt.IsRaised)
+        {
+            end = attempt.Cut();
+        }
+        catch (ExpressionFault fault)
+        {
+            end = new AttemptEnd(Ending.ExpressionFault, run.Now) { Detail = fault.Message };
+        }
+
+        if (planned.Step.Require is { ElseStop: true } && !around.IsRaised && halt is { IsRaised: true, Kind: HaltKind.Lost })
         {
             run.StopFor(halt.Reason!);
             around.Raise(HaltKind.Stopped, halt.Reason!);
         }
 
-        return (end with { Readings = attempt.Readings }, attempt);
+        return (end with { Readings = attempt.Readings }, attempt.Start);
     }
 
-    private static async Task<AttemptEnd> EndOfAsync(Attempt attempt, string? screen)
+    private static ValueTask<AttemptEnd> Act(Attempt attempt, string? screen) => attempt.Step.Action switch
     {
-        try
-        {
-            attempt.Halt.Token.ThrowIfCancellationRequested();
-            var end = await ActAsync(attempt, screen);
-            return attempt.Halt.IsRaised && attempt.Halt.Kind == HaltKind.Lost ? attempt.Cut(() => end) : end;
-        }
-        catch (OperationCanceledException) when (attempt.Halt.IsRaised)
-        {
-            return attempt.Cut(() => throw new InvalidOperationException("a halt that is raised cuts"));
-        }
-        catch (ExpressionFault fault)
-        {
-            return new AttemptEnd(Ending.ExpressionFault, attempt.Run.Now) { Detail = fault.Message };
-        }
-    }
-
-    private static async ValueTask<AttemptEnd> ActAsync(Attempt attempt, string? screen) => attempt.Step.Action switch
-    {
-        StepAction.Read read => await ReadAction.RunAsync(attempt, read),
-        StepAction.Compute compute => await ComputeAction.RunAsync(attempt, compute),
-        StepAction.Sample sample => await SampleAction.RunAsync(attempt, sample),
-        StepAction.Await condition => await ConditionAction.RunAsync(attempt, condition),
-        StepAction.Ask { Until: not null } ask => await ConditionAction.RunAsync(attempt, ask, screen),
-        StepAction.Wait wait => await WaitAction.RunAsync(attempt, wait),
-        StepAction.SetTo set => await DeviceAction.RunAsync(attempt, set),
-        StepAction.Do act => await DeviceAction.RunAsync(attempt, act),
-        _ => await PromptAction.RunAsync(attempt, screen),
+        StepAction.Read read => ReadAction.RunAsync(attempt, read),
+        StepAction.Compute compute => ComputeAction.RunAsync(attempt, compute),
+        StepAction.Sample sample => SampleAction.RunAsync(attempt, sample),
+        StepAction.Await condition => ConditionAction.RunAsync(attempt, condition),
+        StepAction.Ask { Until: not null } ask => ConditionAction.RunAsync(attempt, ask, screen),
+        StepAction.Wait wait => WaitAction.RunAsync(attempt, wait),
+        StepAction.SetTo set => DeviceAction.RunAsync(attempt, set),
+        StepAction.Do act => DeviceAction.RunAsync(attempt, act),
+        _ => PromptAction.RunAsync(attempt, screen),
     };
 
     private IDisposable Show(PlannedStep planned, Model.Texts.LocalText text) =>

@@ -18,7 +18,7 @@ internal sealed class NodeRunner(RunServices run)
 
     private readonly StepRunner _steps = new(run);
 
-    public async Task<Flow> RunAsync(ImmutableArray<PlannedNode> nodes, Halt halt, string? screen)
+    public async ValueTask<Flow> RunAsync(ImmutableArray<PlannedNode> nodes, Halt halt, string? screen)
     {
         foreach (var node in nodes)
         {
@@ -36,8 +36,8 @@ internal sealed class NodeRunner(RunServices run)
     }
 
     /// <summary>What holds for a whole group or for all lanes: whether it is needed, its caution, its guard, its further attempts.</summary>
-    private async Task<Flow> GuardedAsync(
-        PlannedNode planned, Node node, ImmutableArray<PlannedNode> always, Halt around, string? screen, Func<Halt, string?, Task<Flow>> inside)
+    private async ValueTask<Flow> GuardedAsync(
+        PlannedNode planned, Node node, ImmutableArray<PlannedNode> always, Halt around, string? screen, Func<Halt, string?, ValueTask<Flow>> inside)
     {
         if (around.IsRaised) return Flow.Stop;
         try
@@ -52,7 +52,9 @@ internal sealed class NodeRunner(RunServices run)
 
         for (var retries = node.Retry?.Times ?? 0; ; retries--)
         {
-            using var halt = new Halt(around);
+            // Only what has something of its own to lose, or to make safe, needs a halt of its own.
+            using var own = node.Require is null && always.IsEmpty && planned is PlannedGroup ? null : new Halt(around);
+            var halt = own ?? around;
             using var guard = node.Require is { } require ? await RequireGuard.BeginAsync(run, planned, require, halt) : null;
             using var capture = GroupCapture.Begin(run, planned);
             var flow = await inside(halt, screen);
@@ -81,14 +83,14 @@ internal sealed class NodeRunner(RunServices run)
         foreach (var node in always) await RunAsync([node], halt, null);
     }
 
-    private async Task<Flow> LanesAsync(PlannedLanes lanes, Halt halt, string? screen)
+    private async ValueTask<Flow> LanesAsync(PlannedLanes lanes, Halt halt, string? screen)
     {
         using var turn = lanes.Screen is not null && screen is null ? await run.Prompts.Turns.EnterAsync(halt.Token) : default;
-        var flows = await Task.WhenAll(lanes.Lanes.Select(lane => LaneAsync(lane, halt, screen ?? lanes.Screen)).ToList());
+        var flows = await Task.WhenAll(lanes.Lanes.Select(lane => LaneAsync(lane, halt, screen ?? lanes.Screen).AsTask()).ToList());
         return flows.Contains(Flow.Stop) ? Flow.Stop : Flow.GoOn;
     }
 
-    private async Task<Flow> LaneAsync(ImmutableArray<PlannedNode> lane, Halt halt, string? screen)
+    private async ValueTask<Flow> LaneAsync(ImmutableArray<PlannedNode> lane, Halt halt, string? screen)
     {
         var flow = await RunAsync(lane, halt, screen);
         if (flow == Flow.Stop) halt.Raise(HaltKind.Stopped, "another branch stopped the run");
@@ -103,7 +105,7 @@ internal sealed class NodeRunner(RunServices run)
 
     private async Task<bool> IsNeededAsync(PlannedNode planned, Node node, Halt halt)
     {
-        var steps = Plan.StepsOf(planned).ToList();
+        var steps = Plan.StepsOf(planned);
         using var attempt = new Attempt(run, steps[0] with { Arguments = planned.Arguments }, 1, run.ScopeOf(planned), halt);
         var (truth, fault) = await OnlyIf.DecideAsync(attempt, node.OnlyIf!);
         if (truth == true) return true;

@@ -22,7 +22,7 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
 
     /// <summary>Puts a prompt up and waits for an answer that fits; cancelling withdraws it.</summary>
     /// <param name="misfit">Why an answer of the right kind does not fit; null when it does.</param>
-    /// <returns>The answer; null when one after the other did not fit (<see cref="NoneFitted"/>).</returns>
+    /// <returns>The answer; null when the prompt was withdrawn, or when one after the other did not fit (<see cref="NoneFitted"/>).</returns>
     public async Task<Answer?> AskAsync(
         PlannedNode node, int attempt, PromptKind kind, LocalText text, Func<Prompt, Prompt> more, CancellationToken cancel, Func<Answer, string?>? misfit = null)
     {
@@ -42,8 +42,10 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
         log.Append((n, at) => new Asked { N = n, At = at, Step = node.Id, Attempt = attempt, Prompt = number, Kind = kind });
         for (var refusals = 0; refusals < MostRefusals; refusals++)
         {
-            var answer = await @operator.AskAsync(prompt, cancel);
-            cancel.ThrowIfCancellationRequested();
+            var asked = @operator.AskAsync(prompt, cancel);
+            await ((Task)asked).ConfigureAwait(ConfigureAwaitOptions.ContinueOnCapturedContext | ConfigureAwaitOptions.SuppressThrowing);
+            if (cancel.IsCancellationRequested) return null; // Most prompts end like this: a device saw it done.
+            var answer = await asked;
             var (word, detail) = Describe(answer);
             var reason = kind.Takes(answer) ? misfit?.Invoke(answer) : $"the prompt {kind.Wants()}";
             if (reason is null)

@@ -1,5 +1,6 @@
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
@@ -22,6 +23,7 @@ internal sealed class RunServices
     public required PromptDesk Prompts { get; init; }
     public required IOperator Operator { get; init; }
     public required ILiveValues Live { get; init; }
+    public required TimeLimits Limits { get; init; }
     public required IReadOnlyDictionary<string, BoundDevice> Devices { get; init; }
 
     /// <summary>The verdict, once the steps are over.</summary>

@@ -22,8 +22,9 @@ public static class SequenceRunner
         using var stopped = stop.Register(() => top.Raise(HaltKind.Stopped, "stopped at the station"));
         var journal = new FaultKeepingJournal(request.Journal, fault => top.Raise(HaltKind.Stopped, fault));
         var log = new EventLog(journal, request.Time);
-        var run = ServicesFor(request, log);
-        log.Append((n, at) => request.Begin(n, at) with { NotApplicable = request.Plan.NotApplicable, Planned = request.Plan.Counting.Count() });
+        using var limits = new TimeLimits(request.Time);
+        var run = ServicesFor(request, log, limits);
+        log.Append((n, at) => request.Begin(n, at) with { NotApplicable = request.Plan.NotApplicable, Planned = request.Plan.Counting.Length });
 
         var nodes = new NodeRunner(run);
         var flow = await nodes.RunAsync(request.Plan.Prepare, top, null);
@@ -33,7 +34,7 @@ public static class SequenceRunner
         await nodes.LeaveSafeAsync(request.Plan.Always);
         notReached = notReached.AddRange(NotReached(run.Results, request.Plan.Always));
 
-        var rollUp = RollUp.Of(request.Plan.Counting.Select(step => run.Results.Counted(step.Id)).OfType<Verdict>());
+        var rollUp = RollUp.Of(Counted(run.Results, request.Plan.Counting));
         if (journal.Fault is not null) rollUp = rollUp.Plus(Verdict.Error);
         run.Decided = rollUp.Verdict;
         var interrupted = top.IsRaised && run.Stopped is null; // What the sequence says of itself is no interruption.
@@ -45,7 +46,7 @@ public static class SequenceRunner
             : new RunResult(rollUp, interrupted, journal.Fault);
     }
 
-    private static RunServices ServicesFor(RunRequest request, EventLog log) => new()
+    private static RunServices ServicesFor(RunRequest request, EventLog log, TimeLimits limits) => new()
     {
         Time = request.Time,
         Log = log,
@@ -54,10 +55,19 @@ public static class SequenceRunner
         Operator = request.Operator,
         Prompts = new PromptDesk(request.Operator, log),
         Live = request.Live,
+        Limits = limits,
         Devices = request.Sequence.Roles.ToImmutableDictionary(
             role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),
     };
 
-    private static ImmutableArray<string> NotReached(ResultBook results, params ImmutableArray<PlannedNode>[] parts) =>
-        [.. parts.SelectMany(part => part.SelectMany(Plan.StepsOf)).Where(step => results.IsOpen(step.Id)).Select(step => step.Id)];
+    private static IEnumerable<Verdict> Counted(ResultBook results, ImmutableArray<PlannedStep> steps)
+    {
+        foreach (var step in steps)
+        {
+            if (results.Counted(step.Id) is { } verdict) yield return verdict;
+        }
+    }
+
+    private static ImmutableArray<string> NotReached(ResultBook results, params ReadOnlySpan<ImmutableArray<PlannedNode>> parts) =>
+        [.. Plan.StepsOf(parts).Where(step => results.IsOpen(step.Id)).Select(step => step.Id)];
 }

@@ -23,17 +23,18 @@ internal sealed class StepRunner(RunServices run)
     private readonly AttemptRunner _attempts = new(run);
 
     /// <param name="screen">The screen whose turn the caller holds; null: a prompt takes its own turn.</param>
-    public async Task<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
+    public async ValueTask<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
     {
         if (halt.IsRaised) return Flow.Stop;
+        var step = planned.Step;
         try
         {
-            if (!await IsNeededAsync(planned, halt)) return Flow.GoOn;
-            using var prompt = screen is null && (planned.Step.Action.Prompt is not null || planned.Step.Caution is not null)
+            if (step.OnlyIf is { } onlyIf && !await IsNeededAsync(planned, onlyIf, halt)) return Flow.GoOn;
+            using var prompt = screen is null && (step.Action.Prompt is not null || step.Caution is not null)
                 ? await run.Prompts.Turns.EnterAsync(halt.Token)
                 : default;
-            if (planned.Step.Caution is { } caution && !await AcknowledgeAsync(planned, caution, halt)) return Flow.Stop;
-            using var devices = await DeviceTurns.EnterAsync(run, planned.Step, halt.Token);
+            if (step.Caution is { } caution && !await AcknowledgeAsync(planned, caution, halt)) return Flow.Stop;
+            using var devices = await DeviceTurns.EnterAsync(run, step, halt.Token);
             return await AttemptsAsync(planned, halt, screen);
         }
         catch (OperationCanceledException) when (halt.IsRaised)
@@ -51,13 +52,25 @@ internal sealed class StepRunner(RunServices run)
         return false;
     }
 
-    private async Task<Flow> AttemptsAsync(PlannedStep planned, Halt halt, string? screen)
+    private async ValueTask<Flow> AttemptsAsync(PlannedStep planned, Halt halt, string? screen)
     {
         var step = planned.Step;
-        for (var decisions = 0; ; decisions++)
+        var retries = step.Retry?.Times ?? 0;
+        for (var decisions = 0; ;)
         {
-            var counted = await RetriesAsync(planned, halt, screen);
+            var number = run.Results.NextAttempt(planned.Id);
+            var (end, start) = await _attempts.RunAsync(planned, number, halt, screen);
+            var (measured, counted) = StepVerdicts.Of(step, end);
+            Record(planned, number, start, end, measured, counted);
+            if (end is { ByPerson: true, Ending: Ending.Stopped }) halt.Raise(HaltKind.Stopped, end.Detail ?? "stopped by the operator");
             if (halt.IsRaised) return Flow.Stop;
+            if (retries > 0 && !end.ByPerson && step.Retry!.On.Contains(measured))
+            {
+                retries--;
+                if (step.Retry.Pause > TimeSpan.Zero) await Pause.ForAsync(step.Retry.Pause, run.Time, halt.Token);
+                continue;
+            }
+
             if (counted <= Verdict.Pass || step.OnFail == OnFail.Continue) return Flow.GoOn;
             if (step.OnFail == OnFail.Stop)
             {
@@ -65,31 +78,22 @@ internal sealed class StepRunner(RunServices run)
                 return Flow.Stop;
             }
 
-            if (decisions == MostDecisions) return Flow.GoOn;
-            var answer = await run.Prompts.AskAsync(planned, decisions + 1, PromptKind.Decide, AgainOrOn, prompt => prompt with { Screen = screen }, halt.Token);
-            if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
-            if (answer is not Answer.Again) return answer is Answer.Stop ? Flow.Stop : Flow.GoOn;
+            if (decisions++ == MostDecisions || !await IsWantedAgainAsync(planned, decisions, halt, screen)) return halt.IsRaised ? Flow.Stop : Flow.GoOn;
+            retries = step.Retry?.Times ?? 0;
         }
     }
 
-    private async Task<Verdict> RetriesAsync(PlannedStep planned, Halt halt, string? screen)
+    /// <summary>Asks a person what to do about a step that did not pass.</summary>
+    private async Task<bool> IsWantedAgainAsync(PlannedStep planned, int number, Halt halt, string? screen)
     {
-        for (var retries = planned.Step.Retry?.Times ?? 0; ; retries--)
-        {
-            var number = run.Results.NextAttempt(planned.Id);
-            var (end, attempt) = await _attempts.RunAsync(planned, number, halt, screen);
-            var (measured, counted) = StepVerdicts.Of(planned.Step, end);
-            Record(planned, number, attempt, end, measured, counted);
-            if (end is { ByPerson: true, Ending: Ending.Stopped }) halt.Raise(HaltKind.Stopped, end.Detail ?? "stopped by the operator");
-            var again = retries > 0 && !end.ByPerson && !halt.IsRaised && planned.Step.Retry!.On.Contains(measured);
-            if (!again) return counted;
-            if (planned.Step.Retry!.Pause > TimeSpan.Zero) await Pause.ForAsync(planned.Step.Retry.Pause, run.Time, halt.Token);
-        }
+        var answer = await run.Prompts.AskAsync(planned, number, PromptKind.Decide, AgainOrOn, prompt => prompt with { Screen = screen }, halt.Token);
+        if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
+        return answer is Answer.Again && !halt.IsRaised;
     }
 
-    private void Record(PlannedStep planned, int number, Attempt attempt, AttemptEnd end, Verdict measured, Verdict counted)
+    private void Record(PlannedStep planned, int number, long begun, AttemptEnd end, Verdict measured, Verdict counted)
     {
-        var start = run.Log.MicrosecondsAt(attempt.Start);
+        var start = run.Log.MicrosecondsAt(begun);
         var took = run.Log.MicrosecondsAt(end.Stamp) - start;
         run.Log.Append((n, at) => new Judged
         {
@@ -114,9 +118,8 @@ internal sealed class StepRunner(RunServices run)
     }
 
     /// <summary>Decides <c>only-if</c> at the step's turn; a reading it lacks is an error of the step, not a reason to leave it out.</summary>
-    private async Task<bool> IsNeededAsync(PlannedStep planned, Halt halt)
+    private async Task<bool> IsNeededAsync(PlannedStep planned, Expression onlyIf, Halt halt)
     {
-        if (planned.Step.OnlyIf is not { } onlyIf) return true;
         using var attempt = new Attempt(run, planned, 1, run.ScopeOf(planned), halt);
         var (truth, fault) = await OnlyIf.DecideAsync(attempt, onlyIf);
         if (truth == false)
@@ -126,7 +129,7 @@ internal sealed class StepRunner(RunServices run)
         }
         else if (fault is not null)
         {
-            Record(planned, run.Results.NextAttempt(planned.Id), attempt, fault, Verdict.Error, planned.Step.RecordOnly ? Verdict.None : Verdict.Error);
+            Record(planned, run.Results.NextAttempt(planned.Id), attempt.Start, fault, Verdict.Error, planned.Step.RecordOnly ? Verdict.None : Verdict.Error);
         }
 
         return truth == true;

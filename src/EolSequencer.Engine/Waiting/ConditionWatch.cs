@@ -101,6 +101,7 @@ internal sealed class ConditionWatch : IDisposable
 
     private sealed class Source(ConditionWatch watch, ChannelUse use, string? index) : IReadingListener
     {
+        private readonly string _name = use.ToString();
         private bool? _truth;
         private int _edges;
 
@@ -121,7 +122,7 @@ internal sealed class ConditionWatch : IDisposable
             if (reading.Stamp < watch._start) return;
             if (reading.Value is null) watch.NewestMissing = (use, reading);
             CountEdge(reading.Value);
-            watch._run.Live.Show(watch.Step, use.ToString(), reading.Value);
+            watch._run.Live.Show(watch.Step, _name, reading.Value);
             foreach (var (condition, slot) in Feeds)
             {
                 condition.Set(slot, reading.Value, _edges);

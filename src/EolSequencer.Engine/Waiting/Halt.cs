@@ -16,11 +16,13 @@ internal enum HaltKind
 internal sealed class Halt : IDisposable
 {
     private readonly CancellationTokenSource _source = new();
+    private readonly Halt? _around;
     private readonly CancellationTokenRegistration _outer;
 
     public Halt(Halt? around = null)
     {
-        if (around is not null) _outer = around.Token.Register(() => Raise(around.Kind, around.Reason!));
+        _around = around;
+        if (around is not null) _outer = around.Token.UnsafeRegister(static halt => ((Halt)halt!).RaiseWithOuter(), this);
     }
 
     public CancellationToken Token => _source.Token;
@@ -38,6 +40,8 @@ internal sealed class Halt : IDisposable
         (Kind, Reason) = (kind, reason);
         _source.Cancel();
     }
+
+    private void RaiseWithOuter() => Raise(_around!.Kind, _around.Reason!);
 
     public void Dispose()
     {
