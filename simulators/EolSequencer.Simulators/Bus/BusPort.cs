@@ -7,6 +7,9 @@ internal sealed class BusPort(SimulatedCanBus bus) : ICanPort
 {
     private readonly List<PendingFrame> _queue = [];
 
+    // Every watched signal is one; a list does not copy itself for each.
+    private readonly List<Action<LinkChange>> _linkWatchers = [];
+
     public SimulatedCanBus Bus => bus;
 
     /// <inheritdoc/>
@@ -16,7 +19,11 @@ internal sealed class BusPort(SimulatedCanBus bus) : ICanPort
     public bool LeavesOutRepeats => true;
 
     /// <inheritdoc/>
-    public event Action<LinkChange>? LinkChanged;
+    public event Action<LinkChange>? LinkChanged
+    {
+        add => _linkWatchers.Add(value!);
+        remove => _linkWatchers.Remove(value!);
+    }
 
     /// <summary>The frame that goes out next; null when none waits.</summary>
     public PendingFrame? Next => _queue.Count > 0 ? _queue[0] : null;
@@ -58,7 +65,7 @@ internal sealed class BusPort(SimulatedCanBus bus) : ICanPort
         State = state;
         var news = new LinkChange(state, bus.Stamp);
         if (state != LinkState.Up) DropAll(new Transmission(state, news.Stamp));
-        LinkChanged?.Invoke(news);
+        foreach (var watcher in _linkWatchers.ToArray()) watcher(news);
     }
 
     /// <summary>Takes back what an owner has waiting; what is on the wire stays there.</summary>

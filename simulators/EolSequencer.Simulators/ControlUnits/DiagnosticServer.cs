@@ -50,6 +50,8 @@ internal sealed class DiagnosticServer(ControlUnit unit, ISchedule schedule) : I
             return;
         }
 
+        if (isForGroup && !ServiceDesk.Knows(unit, bytes[0])) return; // silent in a group anyway, so no work either
+
         if (_isBusy)
         {
             // A unit that works on a request has no ear for a group, and tells the one tester to come again.

@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace EolSequencer.Simulators.Time;
 
 /// <summary>
@@ -20,10 +22,10 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     private const string ThreadLeavers = 
         "Task.Run, CancelAsync, ConfigureAwait(false), real input and output, WhenAny, WhenAll or WaitAsync of a source with RunContinuationsAsynchronously";
 
-    private readonly PriorityQueue<Entry, Place> _due = new();
+    private readonly DueQueue _due = new();
 
     // What is due at this very moment needs no place among the later ones; half of a bus's happenings are.
-    private readonly Queue<(Entry Entry, long Number)> _dueNow = new();
+    private readonly Queue<(IDue Target, int What, long Number)> _dueNow = new();
     private readonly Queue<Continuation> _ready = new();
     private readonly VirtualContext _context;
     private readonly DateTimeOffset _start;
@@ -71,8 +73,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             throw new InvalidOperationException($"virtual time belongs to one thread, this is another ({ThreadLeavers})");
         }
 
-        if (due <= _now) _dueNow.Enqueue((new Entry(target, what), _placed++));
-        else _due.Enqueue(new Entry(target, what), new Place(due, _placed++));
+        if (due <= _now) _dueNow.Enqueue((target, what, _placed++));
+        else _due.Add(due, _placed++, target, what);
     }
 
     /// <summary>Lets a callback run at a moment, counted from the start; one that has passed is now.</summary>
@@ -163,11 +165,11 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             return true;
         }
 
-        while (TryTakeNext(until, out var entry))
+        while (TryTakeNext(until, out var target, out var what))
         {
-            if (entry.IsStale) continue;
+            if (IsStale(target, what)) continue;
             CountAtThisMoment();
-            entry.Happen();
+            target.Due(what);
             return true;
         }
 
@@ -175,20 +177,23 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     }
 
     /// <summary>Takes what is due next and moves the clock to it; false when there is nothing, or nothing up to the end.</summary>
-    private bool TryTakeNext(TimeSpan until, out Entry entry)
+    private bool TryTakeNext(TimeSpan until, [NotNullWhen(true)] out IDue? target, out int what)
     {
-        var isLater = _due.TryPeek(out entry, out var place);
-        if (_dueNow.TryPeek(out var now) && !(isLater && place.Due == _now && place.Number < now.Number))
+        var isLater = _due.TryPeek(out var due, out var number);
+        if (_dueNow.TryPeek(out var now) && !(isLater && due == _now && number < now.Number))
         {
-            entry = _dueNow.Dequeue().Entry;
+            (target, what, _) = _dueNow.Dequeue();
             return true;
         }
 
-        if (!isLater || place.Due > until) return false;
-        _due.Dequeue();
-        if (!entry.IsStale) MoveTo(place.Due);
+        (target, what) = (null, 0);
+        if (!isLater || due > until) return false;
+        (target, what) = _due.Take();
+        if (!IsStale(target, what)) MoveTo(due);
         return true;
     }
+
+    private static bool IsStale(IDue target, int what) => target is VirtualTimer timer && !timer.Awaits(what);
 
     private void MoveTo(TimeSpan moment)
     {
@@ -209,19 +214,6 @@ public sealed class VirtualTime : TimeProvider, ISchedule
         _cameFromElsewhere ? $"a continuation came from another thread ({ThreadLeavers})"
         : _due.Count + _dueNow.Count == 0 ? $"nothing is due any more and the work has not ended; it waits for what never comes, or for another thread ({ThreadLeavers})"
         : "the work has not ended within the horizon";
-
-    private readonly record struct Place(TimeSpan Due, long Number) : IComparable<Place>
-    {
-        public int CompareTo(Place other) =>
-            Due != other.Due ? Due.Ticks.CompareTo(other.Due.Ticks) : Number.CompareTo(other.Number);
-    }
-
-    private readonly struct Entry(IDue target, int what)
-    {
-        public bool IsStale => target is VirtualTimer timer && !timer.Awaits(what);
-
-        public void Happen() => target.Due(what);
-    }
 
     private readonly struct Continuation(SendOrPostCallback callback, object? state)
     {

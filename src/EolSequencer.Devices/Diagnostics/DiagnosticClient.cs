@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Runtime.CompilerServices;
 using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Waiting;
 using EolSequencer.Wire.IsoTp;
@@ -68,12 +67,11 @@ internal sealed class DiagnosticClient : ITransportListener, IDisposable
 
     /// <summary>Sends a request and waits for its answer.</summary>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
-    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
-    public async ValueTask<ExchangeEnd> RequestAsync(ReadOnlyMemory<byte> request, CancellationToken cancel)
-    {
-        using var turn = await _turns.EnterAsync(cancel);
-        return await _exchange.AskAsync(request, cancel);
-    }
+    public ValueTask<ExchangeEnd> RequestAsync(ReadOnlyMemory<byte> request, CancellationToken cancel) =>
+        _turns.TryEnter(out var turn) ? _exchange.AskAsync(request, turn, cancel) : RequestInTurnAsync(request, cancel);
+
+    private async ValueTask<ExchangeEnd> RequestInTurnAsync(ReadOnlyMemory<byte> request, CancellationToken cancel) =>
+        await _exchange.AskAsync(request, await _turns.EnterAsync(cancel), cancel);
 
     /// <summary>Waits for the unit's turn, so that nobody else asks it meanwhile.</summary>
     public ValueTask<Turnstile.Turn> EnterAsync(CancellationToken cancel) => _turns.EnterAsync(cancel);

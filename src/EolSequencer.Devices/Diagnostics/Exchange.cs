@@ -67,23 +67,27 @@ internal sealed class Exchange : IDisposable
     public int Strays { get; private set; }
 
     /// <summary>Sends a request and waits for its answer; one at a time.</summary>
+    /// <param name="turn">Given back at the end.</param>
     /// <exception cref="OperationCanceledException">The caller gave up.</exception>
     [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
-    public async ValueTask<ExchangeEnd> AskAsync(ReadOnlyMemory<byte> request, CancellationToken cancel)
+    public async ValueTask<ExchangeEnd> AskAsync(ReadOnlyMemory<byte> request, Turnstile.Turn turn, CancellationToken cancel)
     {
+        using var ours = turn;
         for (var tries = 1; ; tries++)
         {
             Open(request);
             ExchangeEnd end;
+            CancellationTokenRegistration giveUp = default;
             try
             {
                 var sent = await _channel.SendAsync(request, cancel);
                 if (!sent.IsOk) return NotSent(sent);
                 Confirm(sent.Stamp);
-                end = await _ended.WaitAsync(cancel);
+                end = await _ended.WaitAsync(cancel, out giveUp);
             }
             finally
             {
+                giveUp.Dispose();
                 Close();
             }
 

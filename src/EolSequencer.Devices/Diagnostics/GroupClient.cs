@@ -40,7 +40,7 @@ internal sealed class GroupClient : IDisposable
                 _members[at].LendTo(_exchange);
             }
 
-            return await _exchange.AskAsync(request, cancel);
+            return await _exchange.AskAsync(request, default, cancel);
         }
         finally
         {

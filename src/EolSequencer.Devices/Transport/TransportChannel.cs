@@ -121,12 +121,14 @@ internal sealed class TransportChannel : ICanListener, IDisposable
         _flowStep = null;
         _flow.Reset();
         _flowLimit.Change(_timers.FlowControl, Timeout.InfiniteTimeSpan);
+        CancellationTokenRegistration giveUp = default;
         try
         {
-            await _flow.WaitAsync(cancel);
+            await _flow.WaitAsync(cancel, out giveUp);
         }
         finally
         {
+            giveUp.Dispose();
             Stop(_flowLimit);
         }
 

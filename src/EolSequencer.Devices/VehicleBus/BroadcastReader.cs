@@ -18,7 +18,8 @@ internal sealed class BroadcastReader(ICanPort port, TimeProvider time) : IChann
         var first = new Signal<Reading>();
         first.Reset();
         using var watch = new SignalWatch(port, time, request, first.TrySet);
-        return await first.WaitAsync(cancel);
+        var arrival = first.WaitAsync(cancel, out var giveUp);
+        using (giveUp) return await arrival;
     }
 
     public async ValueTask<IReadOnlyList<Reading>> ReadEachAsync(ReadRequest request, IReadOnlyList<string> indexes, CancellationToken cancel)

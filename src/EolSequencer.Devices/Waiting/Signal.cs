@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Threading.Tasks.Sources;
 
 namespace EolSequencer.Devices.Waiting;
@@ -35,13 +34,14 @@ internal sealed class Signal<T> : IValueTaskSource<T>
         _core.SetException(new OperationCanceledException(cancel));
     }
 
-    /// <summary>Waits until the result is there; once for each <see cref="Reset"/>.</summary>
-    /// <exception cref="OperationCanceledException"><paramref name="cancel"/> came first.</exception>
-    [AsyncMethodBuilder(typeof(PoolingAsyncValueTaskMethodBuilder<>))]
-    public async ValueTask<T> WaitAsync(CancellationToken cancel)
+    /// <summary>
+    /// Waits until the result is there, or until the token is cancelled; once for each <see cref="Reset"/>. The waiter disposes
+    /// <paramref name="giveUp"/> when it goes on.
+    /// </summary>
+    public ValueTask<T> WaitAsync(CancellationToken cancel, out CancellationTokenRegistration giveUp)
     {
-        using var giveUp = cancel.UnsafeRegister(static (signal, token) => ((Signal<T>)signal!).TryCancel(token), this);
-        return await new ValueTask<T>(this, _core.Version);
+        giveUp = cancel.UnsafeRegister(static (signal, token) => ((Signal<T>)signal!).TryCancel(token), this);
+        return new ValueTask<T>(this, _core.Version);
     }
 
     T IValueTaskSource<T>.GetResult(short token) => _core.GetResult(token);

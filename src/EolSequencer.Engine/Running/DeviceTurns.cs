@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Waiting;
@@ -10,21 +11,32 @@ namespace EolSequencer.Engine.Running;
 /// </summary>
 internal sealed class DeviceTurns : IDisposable
 {
+    private static readonly ConditionalWeakTable<Step, string[]> KnownRoles = [];
+
     private readonly List<Turnstile.Turn> _turns = [];
+
+    /// <summary>Whether a step uses an exclusive device at all.</summary>
+    public static bool AreNeeded(RunServices run, Step step)
+    {
+        foreach (var role in InOrder(step))
+        {
+            if (run.Device(role).Kind.IsExclusive) return true;
+        }
+
+        return false;
+    }
 
     public static async ValueTask<DeviceTurns?> EnterAsync(RunServices run, Step step, CancellationToken cancel)
     {
-        SortedSet<string>? roles = null;
-        foreach (var role in RolesOf(step))
-        {
-            if (run.Device(role).Kind.IsExclusive) (roles ??= new SortedSet<string>(StringComparer.Ordinal)).Add(role);
-        }
-
-        if (roles is null) return null;
+        if (!AreNeeded(run, step)) return null;
         var taken = new DeviceTurns();
         try
         {
-            foreach (var role in roles) taken._turns.Add(await run.Device(role).Turns.EnterAsync(cancel));
+            foreach (var role in InOrder(step))
+            {
+                if (run.Device(role).Kind.IsExclusive) taken._turns.Add(await run.Device(role).Turns.EnterAsync(cancel));
+            }
+
             return taken;
         }
         catch
@@ -39,6 +51,9 @@ internal sealed class DeviceTurns : IDisposable
         foreach (var turn in _turns) turn.Dispose();
         _turns.Clear();
     }
+
+    private static string[] InOrder(Step step) =>
+        KnownRoles.GetValue(step, static step => [.. RolesOf(step).Distinct().Order(StringComparer.Ordinal)]);
 
     private static IEnumerable<string> RolesOf(Step step)
     {

@@ -66,7 +66,7 @@ internal sealed class NodeRunner(RunServices run)
             else if (halt.IsRaised && !around.IsRaised) around.Raise(halt.Kind, halt.Reason!);
             if (retries == 0 || around.IsRaised || !node.Retry!.On.Contains(Worst(planned))) return flow;
             foreach (var step in Plan.StepsOf(planned)) run.Results.Forget(step.Id);
-            if (node.Retry.Pause > TimeSpan.Zero) await PauseAsync(node.Retry.Pause, around);
+            if (node.Retry.Pause > TimeSpan.Zero) await Paused.ForAsync(node.Retry.Pause, run, around); // The next attempt sees that it is halted.
         }
     }
 
@@ -123,16 +123,4 @@ internal sealed class NodeRunner(RunServices run)
 
     private Verdict Worst(PlannedNode planned) =>
         Verdicts.Worst(Plan.StepsOf(planned).Where(step => !run.Results.IsOpen(step.Id)).Select(step => run.Results.Counted(step.Id) ?? Verdict.None));
-
-    private async Task PauseAsync(TimeSpan pause, Halt halt)
-    {
-        try
-        {
-            await Pause.ForAsync(pause, run.Time, halt.Token);
-        }
-        catch (OperationCanceledException) when (halt.IsRaised)
-        {
-            // The next attempt sees that it is halted.
-        }
-    }
 }

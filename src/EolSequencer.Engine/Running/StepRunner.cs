@@ -23,9 +23,16 @@ internal sealed class StepRunner(RunServices run)
     private readonly AttemptRunner _attempts = new(run);
 
     /// <param name="screen">The screen whose turn the caller holds; null: a prompt takes its own turn.</param>
-    public async ValueTask<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
+    public ValueTask<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
     {
-        if (halt.IsRaised) return Flow.Stop;
+        if (halt.IsRaised) return new(Flow.Stop);
+        var step = planned.Step;
+        var goesAhead = step.OnlyIf is null && step.Caution is null && (screen is not null || step.Action.Prompt is null) && !DeviceTurns.AreNeeded(run, step);
+        return goesAhead ? AttemptsAsync(planned, halt, screen) : InTurnAsync(planned, halt, screen);
+    }
+
+    private async ValueTask<Flow> InTurnAsync(PlannedStep planned, Halt halt, string? screen)
+    {
         var step = planned.Step;
         try
         {
@@ -67,7 +74,7 @@ internal sealed class StepRunner(RunServices run)
             if (retries > 0 && !end.ByPerson && step.Retry!.On.Contains(measured))
             {
                 retries--;
-                if (step.Retry.Pause > TimeSpan.Zero) await Pause.ForAsync(step.Retry.Pause, run.Time, halt.Token);
+                if (step.Retry.Pause > TimeSpan.Zero && !await Paused.ForAsync(step.Retry.Pause, run, halt)) return Flow.Stop;
                 continue;
             }
 

@@ -6,15 +6,21 @@ public sealed class Turnstile
     private readonly LinkedList<TaskCompletionSource> _waiting = new();
     private bool _taken;
 
-    /// <summary>Completes when it is the caller's turn; the turn ends when the result is disposed.</summary>
-    public async ValueTask<Turn> EnterAsync(CancellationToken cancel)
+    /// <summary>Takes the turn when nobody has it; the turn ends when it is disposed.</summary>
+    public bool TryEnter(out Turn turn)
     {
-        if (!_taken)
-        {
-            _taken = true;
-            return new Turn(this);
-        }
+        turn = default;
+        if (_taken) return false;
+        _taken = true;
+        turn = new Turn(this);
+        return true;
+    }
 
+    /// <summary>Completes when it is the caller's turn; the turn ends when the result is disposed.</summary>
+    public ValueTask<Turn> EnterAsync(CancellationToken cancel) => TryEnter(out var turn) ? new(turn) : QueueAsync(cancel);
+
+    private async ValueTask<Turn> QueueAsync(CancellationToken cancel)
+    {
         var place = _waiting.AddLast(new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously));
         using var giveUp = cancel.Register(() => place.Value.TrySetCanceled(cancel));
         try

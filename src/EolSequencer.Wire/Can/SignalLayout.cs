@@ -6,7 +6,7 @@ namespace EolSequencer.Wire.Can;
 /// up; a big-endian signal begins with its highest bit, goes down in the byte and on at bit 7 of the next one.
 /// This is the numbering of the usual signal database files.
 /// </remarks>
-public sealed record SignalLayout
+public readonly record struct SignalLayout
 {
     /// <summary>A signal at a place.</summary>
     /// <param name="startBit">0 or more; the lowest bit (little) or the highest bit (big).</param>

@@ -11,12 +11,8 @@ internal static class ServiceDesk
     public static Reply Serve(ControlUnit unit, ReadOnlyMemory<byte> request)
     {
         var service = request.Span[0];
-        if (service < (byte)ServiceId.DiagnosticSessionControl)
-        {
-            return unit.Type.Obd?.Serve(unit, request.Span) ?? NegativeCode.ServiceNotSupported;
-        }
-
-        if (!IsKnown((ServiceId)service)) return NegativeCode.ServiceNotSupported;
+        if (!Knows(unit, service)) return NegativeCode.ServiceNotSupported;
+        if (service < (byte)ServiceId.DiagnosticSessionControl) return unit.Type.Obd!.Serve(unit, request.Span);
         if (!IsServed(unit, service)) return NegativeCode.ServiceNotSupportedInActiveSession;
         return (ServiceId)service switch
         {
@@ -34,6 +30,10 @@ internal static class ServiceDesk
             _ => RoutineServices.Control(unit, request),
         };
     }
+
+    /// <summary>Whether the unit has a service at all.</summary>
+    public static bool Knows(ControlUnit unit, byte service) =>
+        service < (byte)ServiceId.DiagnosticSessionControl ? unit.Type.Obd is not null : IsKnown((ServiceId)service);
 
     /// <summary>Whether the session lets a service be served; otherwise it is refused without any work.</summary>
     public static bool IsServed(ControlUnit unit, byte service) => !unit.Session.IsDefault || !NeedsSession((ServiceId)service);
