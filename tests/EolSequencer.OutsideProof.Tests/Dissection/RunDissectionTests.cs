@@ -42,7 +42,7 @@ public class RunDissectionTests
 
     private static (string Vin, int Requests) Capture(string file)
     {
-        var plant = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "sequences", "demo");
+        var plant = Path.Combine(Repository.Root, "sequences", "demo");
         var sequence = SequenceLoader.Load(Path.Combine(plant, "startup", "startup.yaml"), ExpressionCache.None);
         var order = OrderLoader.Load(Path.Combine(plant, "orders", "FV-100231.yaml"), ExpressionCache.None).Order!;
         using var stream = File.Create(file);
@@ -80,9 +80,6 @@ public class RunDissectionTests
 
     /// <summary>Versions of the dissector write a flag as 1, 0x01 or True.</summary>
     private static string Bit(string field) => field switch { "True" or "0x01" => "1", "False" or "0x00" => "0", _ => field };
-
-    private static string Root(DirectoryInfo folder) =>
-        File.Exists(Path.Combine(folder.FullName, "EolSequencer.sln")) ? folder.FullName : Root(folder.Parent!);
 
     /// <summary>Writes the diagnostic frames; broadcast signals are no transport messages and would only confuse a dissector told to look for those.</summary>
     private sealed class Writer(CanCapture capture) : IBusObserver

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using EolSequencer.Language.Schema;
@@ -17,7 +16,7 @@ public sealed partial class SchemaTests
     [Fact]
     public void Every_file_of_the_demo_plant_and_of_the_good_test_plant_is_valid()
     {
-        string[] files = [.. Yaml(Path.Combine(Root, "sequences")), .. Yaml(Path.Combine(Documents, "good"))];
+        string[] files = [.. Yaml(Path.Combine(Repository.Root, "sequences")), .. Yaml(Path.Combine(Documents, "good"))];
         Assert.NotEmpty(files);
         foreach (var (file, faults) in Validate(files)) Assert.True(faults.Length == 0, $"{file}: {string.Join("; ", faults.Take(3))}");
     }
@@ -80,7 +79,7 @@ public sealed partial class SchemaTests
 
     private static Dictionary<string, Fault[]> Validate(IReadOnlyList<string> files)
     {
-        var folder = Path.Combine(Root, "tests", "EolSequencer.OutsideProof.Tests", "Schema");
+        var folder = Path.Combine(Repository.Root, "tests", "EolSequencer.OutsideProof.Tests", "Schema");
         Assert.SkipUnless(Directory.Exists(Path.Combine(folder, "node_modules")), "the validator is not here (tests/run.sh installs it: npm install in tests/EolSequencer.OutsideProof.Tests/Schema)");
         var schema = Path.Combine(Path.GetTempPath(), $"eol-schema-{Guid.NewGuid():N}.json");
         try
@@ -100,9 +99,5 @@ public sealed partial class SchemaTests
 
     private static List<string> Yaml(string folder) => [.. Directory.GetFiles(folder, "*.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
 
-    private static string Root { get; } = Path.GetFullPath(Path.Combine(Here(), "..", "..", ".."));
-
-    private static string Documents => Path.Combine(Root, "tests", "EolSequencer.Language.Tests", "Binding", "Documents");
-
-    private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
+    private static string Documents => Path.Combine(Repository.Root, "tests", "EolSequencer.Language.Tests", "Binding", "Documents");
 }

@@ -14,7 +14,7 @@ namespace EolSequencer.Rehearsal.Tests.Kit;
 /// <summary>The demo plant, loaded once, and rehearsals of its start-up.</summary>
 internal static class DemoPlant
 {
-    public static readonly string Folder = Path.Combine(Root(new DirectoryInfo(AppContext.BaseDirectory)), "sequences", "demo");
+    public static readonly string Folder = Repository.PathOf("sequences", "demo");
 
     public static LoadResult Startup { get; } = SequenceLoader.Load(Path.Combine(Folder, "startup", "startup.yaml"), ExpressionCache.None);
 
@@ -44,9 +44,6 @@ internal static class DemoPlant
         Assert.Empty(end.End.Faults);
         return fold.Run;
     }
-
-    private static string Root(DirectoryInfo folder) =>
-        File.Exists(Path.Combine(folder.FullName, "EolSequencer.sln")) ? folder.FullName : Root(folder.Parent!);
 
     private sealed class FoldingJournal(IRunJournal? inner) : IRunJournal
     {
