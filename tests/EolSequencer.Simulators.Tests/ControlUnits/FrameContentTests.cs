@@ -115,7 +115,7 @@ public sealed class FrameContentTests
         Van.Windows.Travel[0] = 4;
         Van.Windows.Drive(0, up: false);
         _time.Advance(TimeSpan.FromSeconds(1));
-        Assert.Equal("1A8#0196C8", Frame(0x1A8)[..10]); // motor left, 75 % in steps of 0.5 %
+        Assert.Equal("1A8#0193C8", Frame(0x1A8)[..10]); // motor left; 73.5 % in steps of 0.5 %, at the next instant of its cycle
         _time.Advance(TimeSpan.FromSeconds(4));
         Assert.Equal("1A8#0000C8", Frame(0x1A8)[..10]);
     }

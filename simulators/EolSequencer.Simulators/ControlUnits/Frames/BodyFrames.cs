@@ -39,12 +39,11 @@ internal static class BodyFrames
         Raw.Bit(payload, 2, van.Wipers.IsParked(now));
         Raw.Bit(payload, 3, van.Climate.IsHeaterOn);
         Raw.Bit(payload, 4, van.Trailer.IsPresent);
-        payload[1] = Raw.Byte(van.Leveller.Position(now), 0.5);
-        return van.Flasher.IsRunning || van.Wipers.IsMoving(now) || van.Leveller.IsMoving(now);
+        return van.Flasher.IsRunning || van.Wipers.IsMoving(now);
     }
 
-    /// <summary>1A8: windows and mirrors.</summary>
-    public static bool WindowsAndMirrors(Van van, TimeSpan now, Span<byte> payload)
+    /// <summary>1A8: windows, mirrors and headlamp leveller.</summary>
+    public static bool Positions(Van van, TimeSpan now, Span<byte> payload)
     {
         for (var side = 0; side < 2; side++)
         {
@@ -53,7 +52,8 @@ internal static class BodyFrames
         }
 
         for (var axis = 0; axis < 4; axis++) payload[3 + axis] = Raw.Byte(van.Mirrors.Position(axis, now), 0.5);
-        return van.Windows.IsMoving(now) || van.Mirrors.IsMoving(now);
+        payload[7] = Raw.Byte(van.Leveller.Position(now), 0.5);
+        return van.Windows.IsMoving(now) || van.Mirrors.IsMoving(now) || van.Leveller.IsMoving(now);
     }
 
     /// <summary>1AC: what the window motors draw.</summary>
