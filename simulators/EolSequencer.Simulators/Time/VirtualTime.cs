@@ -65,7 +65,13 @@ public sealed class VirtualTime : TimeProvider, ISchedule
     public TimeSpan Moment(long stamp) => new(stamp);
 
     /// <inheritdoc/>
-    public void At(TimeSpan due, IDue target, int what = 0)
+    public void At(TimeSpan due, IDue target, int what = 0) => At(due, NextPlace(), target, what);
+
+    /// <summary>The next place among things of one moment.</summary>
+    internal long NextPlace() => _placed++;
+
+    /// <summary>The same as <see cref="At(TimeSpan, IDue, int)"/> with a place that was taken before.</summary>
+    internal void At(TimeSpan due, long place, IDue target, int what)
     {
         ArgumentNullException.ThrowIfNull(target);
         if (_thread is not null && _thread != Thread.CurrentThread)
@@ -73,8 +79,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             throw new InvalidOperationException($"virtual time belongs to one thread, this is another ({ThreadLeavers})");
         }
 
-        if (due <= _now) _dueNow.Enqueue((target, what, _placed++));
-        else _due.Add(due, _placed++, target, what);
+        if (due <= _now) _dueNow.Enqueue((target, what, place));
+        else _due.Add(due, place, target, what);
     }
 
     /// <summary>Lets a callback run at a moment, counted from the start; one that has passed is now.</summary>
@@ -165,9 +171,11 @@ public sealed class VirtualTime : TimeProvider, ISchedule
             return true;
         }
 
-        while (TryTakeNext(until, out var target, out var what))
+        while (TryTakeNext(until, out var due, out var target, out var what))
         {
-            if (IsStale(target, what)) continue;
+            // A timer that was put off neither moves the clock nor counts.
+            if (target is VirtualTimer timer && !timer.Comes(what, due)) continue;
+            MoveTo(due);
             CountAtThisMoment();
             target.Due(what);
             return true;
@@ -176,12 +184,13 @@ public sealed class VirtualTime : TimeProvider, ISchedule
         return false;
     }
 
-    /// <summary>Takes what is due next and moves the clock to it; false when there is nothing, or nothing up to the end.</summary>
-    private bool TryTakeNext(TimeSpan until, [NotNullWhen(true)] out IDue? target, out int what)
+    /// <summary>Takes what is due next; false when there is nothing, or nothing up to the end.</summary>
+    private bool TryTakeNext(TimeSpan until, out TimeSpan due, [NotNullWhen(true)] out IDue? target, out int what)
     {
-        var isLater = _due.TryPeek(out var due, out var number);
+        var isLater = _due.TryPeek(out due, out var number);
         if (_dueNow.TryPeek(out var now) && !(isLater && due == _now && number < now.Number))
         {
+            due = _now;
             (target, what, _) = _dueNow.Dequeue();
             return true;
         }
@@ -189,11 +198,8 @@ public sealed class VirtualTime : TimeProvider, ISchedule
         (target, what) = (null, 0);
         if (!isLater || due > until) return false;
         (target, what) = _due.Take();
-        if (!IsStale(target, what)) MoveTo(due);
         return true;
     }
-
-    private static bool IsStale(IDue target, int what) => target is VirtualTimer timer && !timer.Awaits(what);
 
     private void MoveTo(TimeSpan moment)
     {

@@ -14,7 +14,7 @@ public static class Pause
         {
             // A timer may be coarser than the clock and fire early; then what is left is waited for.
             var over = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
-            using var giveUp = cancel.Register(() => over.TrySetCanceled(cancel));
+            using var giveUp = cancel.UnsafeRegister(static (end, token) => ((TaskCompletionSource)end!).TrySetCanceled(token), over);
             using var timer = time.CreateTimer(static end => ((TaskCompletionSource)end!).TrySetResult(), over, left, Timeout.InfiniteTimeSpan);
             await over.Task;
         }
