@@ -1,3 +1,4 @@
+using EolSequencer.Cli.Operators;
 using EolSequencer.Cli.Output;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
@@ -45,7 +46,8 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
     private int RunOnce(ReadyRun ready, StationHold hold, StationLog log, ulong seed, StopSignals stopping)
     {
         var journal = hold.BeginRun();
-        var progress = new RunProgress(console, console.Profile.Out.IsTerminal);
+        // Prompts on the same terminal want lines of their own, so nothing is written over there.
+        var progress = new RunProgress(console, console.Profile.Out.IsTerminal && choices.Operator is not [OperatorChoice.Terminal]);
         var shown = new ShowingJournal(journal, choices.AsJson ? progress.Run.Add : progress.Show, log.Note);
         var end = choices.IsReal
             ? new RealRun(told, choices, stopping).Run(ready, journal.Run, shown, log.Noted, seed)
