@@ -40,7 +40,7 @@ internal static class UnitTypes
         new("steering", 0x712, 0x71A) { Records = CommonRecords.With(), Frames = [new(0x1E0, 20, ChassisFrames.Steering)], BootTime = Ms(1200) },
         new("park_assist", 0x717, 0x71F) { Records = CommonRecords.With(), Frames = [new(0x2B0, 100, ChassisFrames.Distances)], AnswerTime = Ms(6) },
         new("camera", 0x711, 0x719) { Records = CommonRecords.With(), Frames = [new(0x2C0, 50, ChassisFrames.Camera)], AnswerTime = Ms(7), BootTime = Ms(2600) },
-        new("door_left", 0x720, 0x728) { Records = ChassisRecords.DoorLeft, Frames = [new(0x1A8, 100, BodyFrames.Positions), new(0x1AC, 50, BodyFrames.WindowCurrents)], AnswerTime = Ms(8), BootTime = Ms(600) },
+        new("door_left", 0x720, 0x728) { Records = ChassisRecords.DoorLeft, Frames = [new(0x1A8, 100, BodyFrames.Positions), new(0x1AC, 100, BodyFrames.WindowCurrents)], AnswerTime = Ms(8), BootTime = Ms(600) },
         new("door_right", 0x721, 0x729) { Records = ChassisRecords.DoorRight, AnswerTime = Ms(8), BootTime = Ms(600) },
         new("powertrain", 0x7E0, 0x7E8)
         {
