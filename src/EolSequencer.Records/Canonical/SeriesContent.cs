@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Collections.Immutable;
 using System.IO.Compression;
+using System.Numerics;
 using System.Security.Cryptography;
 using System.Text.Json;
 using EolSequencer.Model.Events;
@@ -17,7 +18,8 @@ internal sealed class SeriesContent
     public const int MostBytes = 256 * 1024 * 1024;
 
     private const int Quality = 4;
-    private const int WindowBits = 18;
+    private const int LeastWindowBits = 10;
+    private const int MostWindowBits = 18;
 
     private readonly byte[] _bytes;
 
@@ -55,13 +57,16 @@ internal sealed class SeriesContent
     public byte[] Compress()
     {
         var block = new byte[BrotliEncoder.GetMaxCompressedLength(_bytes.Length)];
-        if (!BrotliEncoder.TryCompress(_bytes, block, out var length, Quality, WindowBits))
+        if (!BrotliEncoder.TryCompress(_bytes, block, out var length, Quality, WindowFor(_bytes.Length)))
         {
             throw new InvalidOperationException("a block of the greatest possible length was too short");
         }
 
         return block[..length];
     }
+
+    // The encoder clears a window of that size each time, and most series are small.
+    private static int WindowFor(int length) => Math.Clamp(BitOperations.Log2((uint)length) + 1, LeastWindowBits, MostWindowBits);
 
     /// <summary>The points in a block; a <see cref="FormatException"/> says how block and reference differ.</summary>
     public static ImmutableArray<SeriesPoint> Read(byte[] block, SeriesReference reference)
