@@ -11,6 +11,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     CheckCommand.Make(console),
     SchemaCommand.Make(console),
     ServeLanguageCommand.Make(),
+    ExplainCommand.Make(console),
     RunCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using System.Text;
+using EolSequencer.Cli.Output;
 using EolSequencer.Language.Schema;
 using EolSequencer.Model.Judging;
 using Spectre.Console;
@@ -15,24 +15,10 @@ internal static class SchemaCommand
         var command = new Command("schema", "Writes the JSON Schema of all kinds of file, for editors (draft 2020-12).") { file };
         command.SetAction(parsed =>
         {
-            if (parsed.GetValue(file) is { } path) return Write(path, console);
+            if (parsed.GetValue(file) is { } path) return TextFile.TryWrite(path, SchemaDocument.Text()) is { } fault ? Refusals.Document(console, fault) : ExitCode.Pass;
             console.Profile.Out.Writer.Write(SchemaDocument.Text());
             return ExitCode.Pass;
         });
         return command;
-    }
-
-    private static int Write(string path, IAnsiConsole console)
-    {
-        try
-        {
-            File.WriteAllText(path, SchemaDocument.Text(), new UTF8Encoding(false));
-            return ExitCode.Pass;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
-        {
-            console.MarkupLineInterpolated($"[red]error[/]: {path} cannot be written: {fault.Message}");
-            return ExitCode.Document;
-        }
     }
 }

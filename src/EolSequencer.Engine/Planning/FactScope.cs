@@ -23,7 +23,8 @@ internal sealed class FactScope(Order order, Arguments arguments) : ExpressionSc
 
     public override Trace Trace(int slot) => throw new InvalidOperationException("there is no trace before the first step");
 
-    public override Verdict RunVerdict => throw new InvalidOperationException("there is no verdict before the first step");
+    // No expression that decides a plan names it; what else names it has no value yet.
+    public override Verdict RunVerdict => throw new ExpressionFault("there is no verdict before the first step");
 
     /// <summary>An option, or the identification number under the name <c>vin</c>.</summary>
     internal static Value Of(Order order, string option) =>

@@ -10,8 +10,14 @@ public sealed record Plan
     public required ImmutableArray<PlannedNode> Always { get; init; }
     public required ImmutableArray<PlannedNode> AfterVerdict { get; init; }
 
-    /// <summary>Full ids of the steps whose <c>when</c> is false for this vehicle, in written order.</summary>
-    public required ImmutableArray<string> NotApplicable { get; init; }
+    /// <summary>The steps whose <c>when</c>, or that of a group around them, is false for this vehicle, in written order.</summary>
+    public required ImmutableArray<LeftOut> LeftOut { get; init; }
+
+    /// <summary>The turns of loops whose value this vehicle does not have, such as a control unit that is not fitted, in written order.</summary>
+    public required ImmutableArray<LeftOut> NotFitted { get; init; }
+
+    /// <summary>Full ids of <see cref="LeftOut"/>.</summary>
+    public ImmutableArray<string> NotApplicable => [.. LeftOut.Select(one => one.Id)];
 
     /// <summary>The steps that enter the roll-up, in written order: prepare, steps, always.</summary>
     public required ImmutableArray<PlannedStep> Counting { get; init; }

@@ -26,6 +26,18 @@ public abstract record PlannedNode
 
     /// <summary>The channels kept as traces while it runs, in written order; only groups have some.</summary>
     public ImmutableArray<PlannedCapture> Captures { get; init; } = [];
+
+    /// <summary>How the value of a loop name or parameter reads in a language; null when there is no such name.</summary>
+    public string? WordFor(string language, string name)
+    {
+        if (Arguments.Find(name)?.ToString() is not { } value) return null;
+        foreach (var word in Words)
+        {
+            if (word.Name == name && word.Value == value) return word.Text.For(language);
+        }
+
+        return value.Replace('_', ' ');
+    }
 }
 
 /// <summary>A step of the plan.</summary>
@@ -62,6 +74,9 @@ public sealed record PlannedLanes : PlannedNode
 {
     /// <summary>The lanes, in written order.</summary>
     public required ImmutableArray<ImmutableArray<PlannedNode>> Lanes { get; init; }
+
+    /// <summary>The names of the branches, one for each lane; empty for an <c>any-order</c> group.</summary>
+    public ImmutableArray<string> Names { get; init; } = [];
 
     /// <summary>The screen that the prompts share; null: one prompt is shown at a time.</summary>
     public string? Screen { get; init; }

@@ -15,7 +15,8 @@ public sealed class Planner
 {
     private readonly Order _order;
     private readonly ImmutableArray<string> _only;
-    private readonly ImmutableArray<string>.Builder _notApplicable = ImmutableArray.CreateBuilder<string>();
+    private readonly ImmutableArray<LeftOut>.Builder _leftOut = ImmutableArray.CreateBuilder<LeftOut>();
+    private readonly ImmutableArray<LeftOut>.Builder _notFitted = ImmutableArray.CreateBuilder<LeftOut>();
 
     /// <summary>The longest that a step of <c>always</c> may take when it does not say so itself.</summary>
     private static readonly Operand AlwaysStepWithin = new Operand.Constant(new NumberValue(5, UnitTable.Second));
@@ -33,7 +34,7 @@ public sealed class Planner
         var steps = planner.Walk(sequence.Steps, top with { All = planner._only.IsEmpty });
         var always = planner.Walk(sequence.Always, top with { Within = AlwaysStepWithin });
         var after = planner.Walk(sequence.AfterVerdict, top);
-        return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, Counting = Plan.StepsOf(prepare, steps, always), NotApplicable = planner._notApplicable.ToImmutable() };
+        return new Plan { Prepare = prepare, Steps = steps, Always = always, AfterVerdict = after, Counting = Plan.StepsOf(prepare, steps, always), LeftOut = planner._leftOut.ToImmutable(), NotFitted = planner._notFitted.ToImmutable() };
     }
 
     /// <param name="All">False while only some steps are wanted and none of the groups around was named.</param>
@@ -41,6 +42,8 @@ public sealed class Planner
         string Id, string Pattern, Arguments Arguments, ImmutableArray<Words> Words, string? OperatorPlace, bool All, Operand? Within = null)
     {
         public string Inner(string own) => Id.Length == 0 ? own : $"{Id}.{own}";
+
+        public LeftOut Because(Expression when) => new("", when, Arguments);
 
         public string InnerPattern(string own) => Pattern.Length == 0 ? own : $"{Pattern}.{own}";
     }
@@ -68,7 +71,7 @@ public sealed class Planner
         if (!around.All && !Wanted(id, pattern)) return;
         if (!Applies(step.When, around.Arguments))
         {
-            _notApplicable.Add(id);
+            _leftOut.Add(new LeftOut(id, step.When!, around.Arguments));
             return;
         }
 
@@ -89,11 +92,11 @@ public sealed class Planner
     {
         if (!Applies(group.When, around.Arguments))
         {
-            NoteNotApplicable(group, around);
+            NoteLeftOut(group, around, around.Because(group.When!));
             return;
         }
 
-        var instances = Instances(group, around).ToList();
+        var instances = Instances(group, around, _notFitted).ToList();
         if (instances.Count == 0) return;
         if (group.AnyOrder)
         {
@@ -128,12 +131,12 @@ public sealed class Planner
     {
         if (!Applies(together.When, around.Arguments))
         {
-            foreach (var branch in together.Branches) NoteNotApplicable(branch.Children, around);
+            foreach (var branch in together.Branches) NoteLeftOut(branch.Children, around, around.Because(together.When!));
             return;
         }
 
-        var lanes = together.Branches.Select(branch => Walk(branch.Children, around)).Where(lane => !lane.IsEmpty);
-        AddLanes(together, [.. lanes], [], around, null, [], planned);
+        var lanes = together.Branches.Select(branch => (branch.Name, Nodes: Walk(branch.Children, around))).Where(lane => !lane.Nodes.IsEmpty).ToList();
+        AddLanes(together, [.. lanes.Select(lane => lane.Nodes)], [], around, null, [], planned, [.. lanes.Select(lane => lane.Name)]);
     }
 
     private static void AddLanes(
@@ -143,7 +146,8 @@ public sealed class Planner
         Surroundings around,
         string? screen,
         ImmutableArray<PlannedCapture> captures,
-        ImmutableArray<PlannedNode>.Builder planned)
+        ImmutableArray<PlannedNode>.Builder planned,
+        params ImmutableArray<string> names)
     {
         if (lanes.IsEmpty) return;
         planned.Add(new PlannedLanes
@@ -156,13 +160,15 @@ public sealed class Planner
             OperatorPlace = node.OperatorPlace ?? around.OperatorPlace,
             Captures = captures,
             Lanes = lanes,
+            Names = names,
             Always = always,
             Screen = screen,
         });
     }
 
     /// <summary>The group once, or once for each combination of its loop values that this vehicle has.</summary>
-    private IEnumerable<Surroundings> Instances(Group group, Surroundings around)
+    /// <param name="notFitted">Takes the others; null: nobody wants to know.</param>
+    private IEnumerable<Surroundings> Instances(Group group, Surroundings around, ImmutableArray<LeftOut>.Builder? notFitted = null)
     {
         var pattern = around.InnerPattern(group.Id);
         var inside = around with
@@ -176,8 +182,16 @@ public sealed class Planner
         foreach (var loop in group.Each)
         {
             loops = loops.SelectMany(outer => loop.Values
-                .Where(value => Applies(value.When, outer.Arguments))
-                .Select(value => (outer.Arguments.With(loop.Name, new TextValue(value.Value)), outer.Values.Add(value.Value))));
+                .Select(value => (When: value.When, Arguments: outer.Arguments.With(loop.Name, new TextValue(value.Value)), Values: outer.Values.Add(value.Value)))
+                .Where(turn => Fits(turn.When, outer.Arguments, () => $"{inside.Id}[{string.Join(',', turn.Values)}]"))
+                .Select(turn => (turn.Arguments, turn.Values)));
+        }
+
+        bool Fits(Expression? when, Arguments arguments, Func<string> id)
+        {
+            if (Applies(when, arguments)) return true;
+            notFitted?.Add(new LeftOut(id(), when!, arguments));
+            return false;
         }
 
         foreach (var (arguments, values) in loops)
@@ -201,21 +215,21 @@ public sealed class Planner
 
     private bool Applies(Expression? when, Arguments arguments) => when is null || when.IsTrue(new FactScope(_order, arguments));
 
-    private void NoteNotApplicable(Group group, Surroundings around)
+    private void NoteLeftOut(Group group, Surroundings around, LeftOut because)
     {
-        foreach (var inside in Instances(group, around)) NoteNotApplicable(group.Children, inside);
+        foreach (var inside in Instances(group, around)) NoteLeftOut(group.Children, inside, because);
     }
 
-    private void NoteNotApplicable(ImmutableArray<Node> nodes, Surroundings around)
+    private void NoteLeftOut(ImmutableArray<Node> nodes, Surroundings around, LeftOut because)
     {
         foreach (var node in nodes)
         {
             switch (node)
             {
-                case Step step: _notApplicable.Add(around.Inner(step.Id)); break;
-                case Group group: NoteNotApplicable(group, around); break;
+                case Step step: _leftOut.Add(because with { Id = around.Inner(step.Id) }); break;
+                case Group group: NoteLeftOut(group, around, because); break;
                 case Together together:
-                    foreach (var branch in together.Branches) NoteNotApplicable(branch.Children, around);
+                    foreach (var branch in together.Branches) NoteLeftOut(branch.Children, around, because);
                     break;
             }
         }

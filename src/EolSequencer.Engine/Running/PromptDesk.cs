@@ -35,7 +35,7 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
             Attempt = attempt,
             Kind = kind,
             Text = text,
-            Words = (language, name) => WordFor(node, language, name),
+            Words = node.WordFor,
             ValueOf = name => node.Arguments.Find(name)?.ToString(),
             OperatorPlace = node.OperatorPlace,
         });
@@ -59,18 +59,6 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
         }
 
         return null;
-    }
-
-    /// <summary>How the value of a loop name or parameter reads in a language; null when there is no such name.</summary>
-    public static string? WordFor(PlannedNode node, string language, string name)
-    {
-        if (node.Arguments.Find(name)?.ToString() is not { } value) return null;
-        foreach (var word in node.Words)
-        {
-            if (word.Name == name && word.Value == value) return word.Text.For(language);
-        }
-
-        return value.Replace('_', ' ');
     }
 
     private static (string Word, string? Detail) Describe(Answer answer) => answer switch

@@ -116,7 +116,7 @@ internal sealed class StepRunner(RunServices run)
             Cause = end.Cause,
             Detail = end.Detail,
             Requirements = planned.Step.Requirements,
-            Repair = counted > Verdict.Pass ? planned.Step.Repair?.Fill((language, name) => PromptDesk.WordFor(planned, language, name)) : null,
+            Repair = counted > Verdict.Pass ? planned.Step.Repair?.Fill(planned.WordFor) : null,
             Readings = end.Readings,
         });
         var time = TimeSpan.FromMicroseconds(took);

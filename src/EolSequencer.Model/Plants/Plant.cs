@@ -13,6 +13,9 @@ public sealed record Plant
     /// <summary>What people call it.</summary>
     public required LocalText Title { get; init; }
 
+    /// <summary>Full path of its folder, for the pictures that steps name from there.</summary>
+    public required string Folder { get; init; }
+
     /// <summary>Its time zone by IANA name, such as <c>Europe/Berlin</c>; known on this computer.</summary>
     public required string Zone { get; init; }
 

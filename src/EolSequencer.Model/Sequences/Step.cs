@@ -11,6 +11,9 @@ public sealed record Step : Node
     /// <summary>What it does.</summary>
     public required StepAction Action { get; init; }
 
+    /// <summary>True when it gives a verdict of its own on the vehicle, for counting what a sequence judges.</summary>
+    public bool IsJudged => Expect is not null || Action is StepAction.Judge or StepAction.Await or StepAction.Ask { Until: not null };
+
     /// <summary>What the value must be; null when none is judged.</summary>
     public Expectation? Expect { get; init; }
 

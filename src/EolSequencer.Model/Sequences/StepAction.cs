@@ -25,6 +25,16 @@ public abstract record StepAction
         _ => null,
     };
 
+    /// <summary>The device role that the action itself reads or moves; null when it is a person's, a condition's or nobody's.</summary>
+    public string? RoleUsed => this switch
+    {
+        Read read => read.Channel.Role,
+        Sample sample => sample.Channel.Role,
+        SetTo set => set.Role,
+        Do act => act.Role,
+        _ => null,
+    };
+
     /// <summary>A person does something; with <paramref name="Until"/> a device confirms it, else the person does.</summary>
     /// <param name="Until">The condition that ends the step; null when a person confirms.</param>
     /// <param name="Edge">True (default): the condition must be seen false before it counts as true.</param>

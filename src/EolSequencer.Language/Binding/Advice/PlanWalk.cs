@@ -3,6 +3,7 @@ using System.Globalization;
 using EolSequencer.Language.Binding.Reach;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Loading;
+using EolSequencer.Model.Planning;
 using EolSequencer.Model.Plants;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
@@ -57,14 +58,14 @@ internal sealed class PlanWalk
             $"{Text(longest.Time)} are planned for a vehicle with {vehicles.Describe(number)}, the cycle is {Text(cycle)}; too long for {many} of {plan.Vehicles.Length} combinations"));
     }
 
-    private Load Series(ImmutableArray<Unrolled> items)
+    private PlannedLoad Series(ImmutableArray<Unrolled> items)
     {
-        var load = new Load(_count);
+        var load = new PlannedLoad(_count);
         foreach (var item in items) load.Add(Of(item));
         return load;
     }
 
-    private Load Of(Unrolled item) => item switch
+    private PlannedLoad Of(Unrolled item) => item switch
     {
         Unrolled.Single single => OfStep(single.Step),
         Unrolled.Series series => OfGroup(series),
@@ -72,45 +73,44 @@ internal sealed class PlanWalk
         _ => throw new InvalidOperationException("nothing else is unrolled"),
     };
 
-    private Load OfGroup(Unrolled.Series series)
+    private PlannedLoad OfGroup(Unrolled.Series series)
     {
         var load = Series(series.Items);
         if (series.Group.Node.Caution is null) return load;
-        var caution = new Load(_count);
+        var caution = new PlannedLoad(_count);
         Add(caution.Total, series.Group.Reached, _times.Caution);
         Add(caution.Person, series.Group.Reached, _times.Caution);
         load.Add(caution);
         return load;
     }
 
-    private Load OfStep(NodeInstance instance)
+    private PlannedLoad OfStep(NodeInstance instance)
     {
-        var (step, load) = ((Step)instance.Node, new Load(_count));
-        var time = StepTime.Of(instance, _times);
+        var (step, load) = ((Step)instance.Node, new PlannedLoad(_count));
+        var time = StepTime.Of(step, _times, operand => PossibleVehicles.Known(operand, instance.Arguments));
         Add(load.Total, instance.Reached, time);
         if (step.Action.Prompt is not null || step.Caution is not null) Add(load.Person, instance.Reached, time);
-        if (RoleOf(step.Action) is { } role && _exclusive.Contains(role)) Add(load.Device(role), instance.Reached, time);
-        var isJudged = step.Expect is not null || step.Action is StepAction.Judge or StepAction.Await or StepAction.Ask { Until: not null };
+        if (step.Action.RoleUsed is { } role && _exclusive.Contains(role)) Add(load.Device(role), instance.Reached, time);
         for (var vehicle = 0; vehicle < _count; vehicle++)
         {
             if (!instance.Reached.Maybe.Contains(vehicle)) continue;
             _steps[vehicle]++;
-            if (isJudged) _judged[vehicle]++;
+            if (step.IsJudged) _judged[vehicle]++;
         }
 
         return load;
     }
 
-    private Load OfLanes(Unrolled.Lanes lanes)
+    private PlannedLoad OfLanes(Unrolled.Lanes lanes)
     {
         var all = lanes.All.Select(Series).ToList();
         if (lanes.Of is { Node: Together together }) Advise(together, all);
-        return Load.SideBySide(all, _count);
+        return PlannedLoad.SideBySide(all, _count);
     }
 
-    private void Advise(Together together, List<Load> lanes)
+    private void Advise(Together together, List<PlannedLoad> lanes)
     {
-        var person = Load.Waiting(lanes, lane => lane.Person.AsSpan().ContainsAnyExcept(0) ? lane.Person : null);
+        var person = PlannedLoad.Waiting(lanes, lane => lane.Person.AsSpan().ContainsAnyExcept(0) ? lane.Person : null);
         if (person >= LeastWaiting)
         {
             _report.Add(AdviceCodes.SharedPerson, together.Place, $"{Named(together, lanes, lane => lane.Person.AsSpan().ContainsAnyExcept(0))} ask a person: up to {Text(person)} of waiting for each other");
@@ -118,13 +118,13 @@ internal sealed class PlanWalk
 
         foreach (var role in lanes.SelectMany(lane => lane.Devices.Keys).Distinct().Order(StringComparer.Ordinal))
         {
-            var device = Load.Waiting(lanes, lane => lane.Devices.GetValueOrDefault(role));
+            var device = PlannedLoad.Waiting(lanes, lane => lane.Devices.GetValueOrDefault(role));
             if (device < LeastWaiting) continue;
             _report.Add(AdviceCodes.SharedDevice, together.Place, $"{Named(together, lanes, lane => lane.Devices.ContainsKey(role))} use '{role}', one at a time: up to {Text(device)} of waiting for each other");
         }
     }
 
-    private static string Named(Together together, List<Load> lanes, Func<Load, bool> has) =>
+    private static string Named(Together together, List<PlannedLoad> lanes, Func<PlannedLoad, bool> has) =>
         string.Join(" and ", together.Branches.Zip(lanes).Where(pair => has(pair.Second)).Select(pair => $"'{pair.First.Name}'"));
 
     private void Add(long[] ticks, Reached reached, TimeSpan time)
@@ -134,15 +134,6 @@ internal sealed class PlanWalk
             if (reached.Maybe.Contains(vehicle)) ticks[vehicle] += time.Ticks;
         }
     }
-
-    private static string? RoleOf(StepAction action) => action switch
-    {
-        StepAction.Read read => read.Channel.Role,
-        StepAction.Sample sample => sample.Channel.Role,
-        StepAction.SetTo set => set.Role,
-        StepAction.Do act => act.Role,
-        _ => null,
-    };
 
     private static string Text(TimeSpan time) => string.Create(CultureInfo.InvariantCulture, $"{time.TotalSeconds:0.#} s");
 }

@@ -53,6 +53,7 @@ internal static class PlantBinder
         {
             Id = id,
             Title = keys.Texts("title")?.ToLocalText() ?? LocalText.Plain(id),
+            Folder = Path.GetDirectoryName(Path.GetFullPath(root.Source.Path))!,
             Zone = Zone(keys) ?? "UTC",
             DayStarts = TimesOfDay.Read(keys, "day-starts") ?? TimeOnly.MinValue,
             Shifts = ShiftBinder.Bind(keys.FreeMap("shifts"), report),

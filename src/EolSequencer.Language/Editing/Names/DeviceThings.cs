@@ -38,7 +38,7 @@ internal static class DeviceThings
 
     private static IEnumerable<string> LinesOf(ChannelDescription channel)
     {
-        if (channel.Source is { } source) yield return SourceText(source);
+        if (SourceWords.Of(channel) is { } source) yield return source;
         if (RangeOf(channel) is { } range) yield return range;
         if (!channel.Indexes.IsEmpty) yield return $"index: {string.Join(", ", channel.Indexes.Select(index => index.Value))}";
         if (channel.IsEvent) yield return "results come once; a read waits for the next one";
@@ -46,17 +46,6 @@ internal static class DeviceThings
         if (channel.When is { } when) yield return $"only when {when.Text}";
         if (channel.MissingFails) yield return "a missing reading speaks of the vehicle";
     }
-
-    private static string SourceText(ChannelSource source) => source switch
-    {
-        ChannelSource.Data data => $"data identifier 0x{data.Identifier:X4} of {Unit(data.Ecu)} (ISO 14229-1, service 22)",
-        ChannelSource.RoutineResult routine => $"results of routine 0x{routine.Identifier:X4} of {Unit(routine.Ecu)} (ISO 14229-1, service 31 03)",
-        ChannelSource.Obd obd => $"parameter 0x{obd.Parameter:X2} of service 01 (SAE J1979)",
-        ChannelSource.Broadcast frame => $"broadcast in frame 0x{frame.FrameId:X3} every {Milliseconds(frame.Cycle)}",
-        ChannelSource.Service { Kind: ServiceRead.Presence } presence => $"whether {Unit(presence.Ecu)} answers (ISO 14229-1, service 3E)",
-        ChannelSource.Service codes => $"trouble codes of {Unit(codes.Ecu)}, status mask 0x{codes.Mask:X2} (ISO 14229-1, service 19 02)",
-        _ => "",
-    };
 
     /// <summary>What the raw bits can say, in the channel's unit.</summary>
     private static string? RangeOf(ChannelDescription channel)
@@ -86,17 +75,7 @@ internal static class DeviceThings
 
     private static IEnumerable<string> LinesOf(ActionDescription action)
     {
-        if (action.Source is { } source)
-        {
-            yield return source switch
-            {
-                ActionSource.Control control => $"output control of {Unit(control.Ecu)} (ISO 14229-1, service 2F)",
-                ActionSource.Write write => $"writes data identifier 0x{write.Identifier:X4} of {Unit(write.Ecu)} (ISO 14229-1, service 2E)",
-                ActionSource.Routine routine => $"starts routine 0x{routine.Identifier:X4} of {Unit(routine.Ecu)} (ISO 14229-1, service 31 01)",
-                _ => "a service of control units (ISO 14229-1)",
-            };
-        }
-
+        if (SourceWords.Of(action) is { } source) yield return source;
         foreach (var parameter in action.Parameters) yield return $"with {parameter.Name}: {parameter.Shape}";
         if (action.Returns is { } returns) yield return $"returns {returns}";
         if (!action.Indexes.IsEmpty) yield return $"index: {string.Join(", ", action.Indexes.Select(index => index.Value))}";
@@ -106,8 +85,6 @@ internal static class DeviceThings
 
     /// <summary>The values of a type that are words.</summary>
     public static IReadOnlyList<string> ValuesOf(ValueShape shape) => shape.Kind == ValueKind.Truth ? ["yes", "no"] : [.. shape.Choices];
-
-    private static string Unit(string? name) => name ?? "the unit that the index names";
 
     private static string Milliseconds(TimeSpan time) => $"{time.TotalMilliseconds.ToString("0.###", CultureInfo.InvariantCulture)} ms";
 

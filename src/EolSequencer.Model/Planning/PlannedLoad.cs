@@ -1,7 +1,7 @@
-namespace EolSequencer.Language.Binding.Advice;
+namespace EolSequencer.Model.Planning;
 
 /// <summary>Planned time of a part of a sequence, in ticks for each vehicle: all of it, and what of it only one at a time can have.</summary>
-internal sealed class Load(int vehicles)
+public sealed class PlannedLoad(int vehicles)
 {
     /// <summary>From beginning to end.</summary>
     public long[] Total { get; } = new long[vehicles];
@@ -12,6 +12,7 @@ internal sealed class Load(int vehicles)
     /// <summary>On each exclusive device, by role.</summary>
     public SortedDictionary<string, long[]> Devices { get; } = new(StringComparer.Ordinal);
 
+    /// <summary>On one exclusive device; entered with nothing when it was not there.</summary>
     public long[] Device(string role)
     {
         if (!Devices.TryGetValue(role, out var ticks)) Devices[role] = ticks = new long[vehicles];
@@ -19,7 +20,7 @@ internal sealed class Load(int vehicles)
     }
 
     /// <summary>What comes one after the other.</summary>
-    public void Add(Load next)
+    public void Add(PlannedLoad next)
     {
         AddTo(Total, next.Total);
         AddShared(next);
@@ -29,9 +30,9 @@ internal sealed class Load(int vehicles)
     /// What runs side by side takes as long as its longest lane, but no less than everything that the person, or one
     /// exclusive device, has to do in all of them.
     /// </summary>
-    public static Load SideBySide(IReadOnlyCollection<Load> lanes, int vehicles)
+    public static PlannedLoad SideBySide(IReadOnlyCollection<PlannedLoad> lanes, int vehicles)
     {
-        var all = new Load(vehicles);
+        var all = new PlannedLoad(vehicles);
         foreach (var lane in lanes) all.AddShared(lane);
         for (var vehicle = 0; vehicle < vehicles; vehicle++)
         {
@@ -46,7 +47,7 @@ internal sealed class Load(int vehicles)
 
     /// <summary>The most that lanes wait for something they share, over all vehicles: all of it but the largest share.</summary>
     /// <param name="of">The share of a lane; null: it has none.</param>
-    public static TimeSpan Waiting(IReadOnlyCollection<Load> lanes, Func<Load, long[]?> of)
+    public static TimeSpan Waiting(IReadOnlyCollection<PlannedLoad> lanes, Func<PlannedLoad, long[]?> of)
     {
         var shares = lanes.Select(of).OfType<long[]>().ToList();
         if (shares.Count < 2) return TimeSpan.Zero;
@@ -59,7 +60,7 @@ internal sealed class Load(int vehicles)
         return new TimeSpan(most);
     }
 
-    private void AddShared(Load other)
+    private void AddShared(PlannedLoad other)
     {
         AddTo(Person, other.Person);
         foreach (var (role, ticks) in other.Devices) AddTo(Device(role), ticks);
