@@ -1,3 +1,4 @@
+using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Language.Plants;
@@ -23,8 +24,13 @@ internal sealed class ExpectedPlant(PlantFolder folder, ExpressionCache cache, I
     /// <summary>The sequence of a file; null: already reported.</summary>
     public SequenceLoad.Loaded? Sequence(PlantFile file)
     {
-        if (!_sequences.TryGetValue(file, out var loaded)) _sequences[file] = loaded = SequenceLoad.Run(file, folder, cache);
-        return loaded;
+        if (_sequences.TryGetValue(file, out var known)) return known;
+
+        // What is wrong with a test says nothing about its sequence, so the sequence has a report of its own.
+        var own = new Report();
+        var loaded = SequenceLoad.Run(file, folder.Reporting(own), cache);
+        folder.Report.Absorb(own, static _ => true);
+        return _sequences[file] = own.HasErrors ? null : loaded;
     }
 
     /// <summary>The steps of a sequence that is loaded.</summary>

@@ -62,7 +62,7 @@ internal sealed class ExpectedRunBinder(YamlScalar name, MapReader test, MapRead
         if (VehicleFile() is not var (order, orderAt) || station is null) return null;
         if (SequenceFile(order, station) is not { } sequenceFile || plant.Sequence(sequenceFile) is not { } loaded) return null;
 
-        foreach (var misfit in StationFit.Check(station, loaded.Sequence)) Report.Add(misfit);
+        foreach (var misfit in StationFit.Check(station, loaded.Sequence, Common("sequence").Find("sequence")?.Place ?? name.Place)) Report.Add(misfit);
         var known = plant.Steps(sequenceFile, loaded);
         var only = Only(known);
         var steps = Steps(known);
