@@ -33,9 +33,10 @@ internal sealed class Comparison(ExpectedRun test, RunFold run)
     {
         var named = test.Steps.Where(step => step.Ids.Contains(id)).Select(step => step.Index).ToHashSet();
         if (test.Others.Value == Model.ExpectedResults.OtherSteps.Any || named.Contains(null)) return [];
-        return (_outcomes.Find(id)?.Criteria ?? [])
+        if (_outcomes.Find(id) is not { } judged) return [];
+        return judged.Criteria
             .Where(criterion => criterion.Verdict > Verdict.Pass && !named.Contains(criterion.Of))
-            .Select(criterion => new Miss(test.Others.Place, $"{id}[{criterion.Of}]", "pass", criterion.Verdict.Word()));
+            .Select(criterion => new Miss(test.Others.Place, $"{id}[{criterion.Of}]", "pass", criterion.Verdict.Word(), StepComparison.Of(judged, criterion.Of)));
     }
 
     private IEnumerable<Miss> OtherSteps()

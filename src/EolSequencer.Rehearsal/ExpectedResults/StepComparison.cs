@@ -33,7 +33,7 @@ internal sealed class StepComparison(StepOutcomes outcomes)
         var (state, judged) = (outcomes.StateOf(id), outcomes.Find(id));
         if (judged is not null && expected.Index is { } index)
         {
-            if (judged.Criteria.FirstOrDefault(criterion => criterion.Of == index) is { } own) state = StepStates.Of(own.Verdict);
+            if (Of(judged, index) is { } one) (state, judged) = (StepStates.Of(one.Measured), one);
             else if (judged.Cause is null) (state, judged) = (StepState.NotApplicable, null);
         }
 
@@ -54,6 +54,10 @@ internal sealed class StepComparison(StepOutcomes outcomes)
         if (expected.Attempts is { } attempts && attempts.Value != judged.Attempt) yield return new Miss(attempts.Place, $"attempts of {id}", Text(attempts.Value), Text(judged.Attempt));
         if (expected.Cause is { } cause && cause.Value != judged.Cause) yield return new Miss(cause.Place, $"cause of {id}", cause.Value.Word(), judged.Cause?.Word() ?? "none");
     }
+
+    /// <summary>A step as if it had found one value of its channel only; null when it has none of this index.</summary>
+    public static Judged? Of(Judged judged, string index) =>
+        judged.Criteria.FirstOrDefault(criterion => criterion.Of == index) is { } own ? judged with { Criteria = [own], Measured = own.Verdict } : null;
 
     private static IEnumerable<Miss> Values(Judged judged, ExpectedValue expected, string? index)
     {
