@@ -78,10 +78,20 @@ public sealed class ExpectedLoaderTests : IDisposable
     [Fact]
     public void A_folder_means_the_files_in_it_and_a_file_is_loaded_once()
     {
-        Assert.Equal("startup", Assert.Single(Load(_plant.Root, _plant.PathOf("sequences"), _plant.PathOf("sequences/startup.expect.yaml")).Files).Id);
+        Assert.Equal("startup", Assert.Single(Load(_plant.Root, _plant.PathOf("expected"), _plant.PathOf("expected/startup.expect.yaml")).Files).Id);
         Assert.Empty(Load(_plant.PathOf("orders")).Files);
         Assert.Equal("PLT004", Assert.Single(Load(_plant.PathOf("sequences/startup.yaml")).Diagnostics).Code.Id);
         Assert.Equal("FIL001", Assert.Single(Load(_plant.PathOf("nowhere.yaml")).Diagnostics).Code.Id);
+    }
+
+    [Fact]
+    public void Without_a_sequence_the_one_in_force_is_tested()
+    {
+        var path = _plant.Put("odd.yaml", "expected-results: odd\nstation: startup_1\norder: T-1\ntests: { t: { verdict: pass } }\n");
+        Assert.Equal("startup", Assert.Single(Assert.Single(Load(path).Files).Runs).Sequence.Id);
+
+        _plant.Put("sequences/second.yaml", File.ReadAllText(_plant.PathOf("sequences/startup.yaml")).Replace("sequence: startup", "sequence: second", StringComparison.Ordinal));
+        Assert.Equal("STA008", Assert.Single(Load(path).Diagnostics).Code.Id);
     }
 
     [Fact]
