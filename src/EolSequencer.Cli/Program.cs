@@ -12,8 +12,8 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     SchemaCommand.Make(console),
     ServeLanguageCommand.Make(),
     ExplainCommand.Make(console),
+    ProbeCommand.Make(console),
     RunCommand.Make(console),
-    TestCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),
 };

@@ -10,7 +10,7 @@ internal static class DemoCommand
     public static Command Make(IAnsiConsole console)
     {
         var data = DataOption.Make();
-        var seed = new Option<ulong>("--seed") { Description = "Fixes all that the simulation leaves to chance.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var seed = SimulationOptions.Seed();
         var command = new Command("demo", "Three invented vehicles through the start-up sequence of the demo plant, in virtual time; ends with 0 when each came out as it should.") { data, seed };
         command.SetAction(parsed => new DemoRun(console, parsed.GetRequiredValue(data), parsed.GetValue(seed)).Run());
         return command;

@@ -26,16 +26,9 @@ internal static class RunCommand
             AllowMultipleArgumentsPerToken = true,
             DefaultValueFactory = _ => [OperatorChoice.Simulated],
         };
-        var clock = new Option<string>("--clock") { Description = "Real time, or virtual time that jumps to what is due next.", DefaultValueFactory = _ => "virtual" };
-        clock.AcceptOnlyFromAmong("real", "virtual");
-        var seed = new Option<ulong>("--seed") { Description = "Fixes all that a simulation leaves to chance.", HelpName = "N", DefaultValueFactory = _ => 1 };
-        var inject = new Option<string[]>("--inject")
-        {
-            Description = "A fault of the simulated vehicle, NAME, NAME=VALUE or NAME@TIME; may be given again.",
-            HelpName = "FAULT",
-            DefaultValueFactory = _ => [],
-            AllowMultipleArgumentsPerToken = true,
-        };
+        var clock = ClockOption.Make();
+        var seed = SimulationOptions.Seed();
+        var inject = SimulationOptions.Inject();
         var only = new Option<string[]>("--only")
         {
             Description = "Runs only these steps or groups, by id; such a run releases nothing.",
@@ -58,7 +51,7 @@ internal static class RunCommand
             Order = parsed.GetValue(order),
             Vin = parsed.GetValue(vin),
             Operator = parsed.GetRequiredValue(person),
-            IsReal = parsed.GetRequiredValue(clock) == "real",
+            IsReal = parsed.GetRequiredValue(clock) == ClockOption.Real,
             Seed = parsed.GetValue(seed),
             Faults = parsed.GetRequiredValue(inject),
             Only = parsed.GetRequiredValue(only),

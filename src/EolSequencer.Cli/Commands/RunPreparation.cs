@@ -27,8 +27,9 @@ internal sealed class RunPreparation(IAnsiConsole told, RunChoices choices)
         });
         var script = choices.Operator is [OperatorChoice.Script, var file] ? ScriptLoader.Load(file) : null;
         DiagnosticLines.Write(told, identified.Diagnostics.Concat(script?.Diagnostics ?? []).Distinct());
-        var faults = ReadFaults(out var fault);
-        fault ??= OperatorChoice.Fault(choices.Operator);
+        var fault = (choices.Order, choices.Vin) is (null, null) or (not null, not null) ? "write either --order FILE or --vin VIN" : null;
+        var wrong = SimulationOptions.Faults(choices.Faults, out var faults);
+        fault ??= wrong ?? OperatorChoice.Fault(choices.Operator);
         if (fault is null && identified.Vehicle is { Station: var station }) fault = Misfit(station, faults);
         if (fault is not null) Refusals.Document(told, fault);
         return fault is null && identified.Vehicle is { } vehicle && (script is null || script.Script is not null)
@@ -44,19 +45,5 @@ internal sealed class RunPreparation(IAnsiConsole told, RunChoices choices)
         if (choices.Operator[0] == OperatorChoice.Terminal && !choices.IsReal) return "--operator terminal needs --clock real";
         if (!isSimulated && choices.Operator[0] != OperatorChoice.Terminal) return $"station '{station.Id}' has no simulated vehicle to work on: write --operator terminal";
         return choices.Repeat < 1 ? "--repeat counts from 1" : null;
-    }
-
-    private ImmutableArray<InjectedFault> ReadFaults(out string? fault)
-    {
-        fault = (choices.Order, choices.Vin) is (null, null) or (not null, not null) ? "write either --order FILE or --vin VIN" : null;
-        var faults = ImmutableArray.CreateBuilder<InjectedFault>();
-        foreach (var text in choices.Faults)
-        {
-            var parsed = FaultText.Parse(text);
-            if (parsed.IsRight) faults.Add(parsed.Fault);
-            else fault ??= $"--inject {text}: {parsed.Why}; simulators/README.md lists them all";
-        }
-
-        return faults.DrainToImmutable();
     }
 }

@@ -41,6 +41,11 @@ public static class OrderLoader
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
+    /// <summary>The file of the first order of a plant, by path; null when it has none.</summary>
+    /// <param name="path">A file or folder of the plant.</param>
+    public static string? FirstIn(string path) =>
+        PlantFolder.Find(path, new Report())?.Of(FileKind.Order).MinBy(file => file.Path, StringComparer.Ordinal)?.Path;
+
     /// <summary>The order of a file; null: already reported.</summary>
     internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null)
     {
@@ -63,28 +68,25 @@ public static class OrderLoader
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
-    /// <summary>The one order of a plant for a vehicle; null: already reported.</summary>
-    /// <param name="place">Where the number was written; null: not in a file.</param>
-    internal static PlantFile? FileFor(string vin, PlantFolder folder, SourcePlace? place = null)
+    private static PlantFile? FileFor(string vin, PlantFolder folder)
     {
         var found = folder.Of(FileKind.Order).Where(file => VinOf(file) == vin).ToList();
         if (found is [var only]) return only;
 
-        if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, place ?? SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
+        if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
         else folder.Report.Add(OrderCodes.SeveralOrders, found[1].IdPlace, $"'{found[0].Id}' and '{found[1].Id}' are both for {vin}");
         return null;
     }
 
     /// <summary>Whether an order is for the vehicle type that a sequence tests; empty when it is.</summary>
-    /// <param name="place">Where the two were brought together; null: not in a file.</param>
-    public static IReadOnlyList<Diagnostic> CheckType(Order order, CheckedSequence sequence, SourcePlace? place = null)
+    public static IReadOnlyList<Diagnostic> CheckType(Order order, CheckedSequence sequence)
     {
         var report = new Report();
         if (order.VehicleType != sequence.VehicleType.Id)
         {
             report.Add(
                 OrderCodes.OtherType,
-                place ?? SourcePlace.None with { File = sequence.Sources[0].Path },
+                SourcePlace.None with { File = sequence.Sources[0].Path },
                 $"order '{order.Id}' is for a vehicle of type '{order.VehicleType}', the sequence '{sequence.Id}' tests '{sequence.VehicleType.Id}'");
         }
 

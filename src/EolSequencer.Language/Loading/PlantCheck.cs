@@ -5,7 +5,6 @@ using EolSequencer.Language.Binding.Reach;
 using EolSequencer.Language.Binding.Stations;
 using EolSequencer.Language.Binding.Vehicles;
 using EolSequencer.Language.Diagnostics;
-using EolSequencer.Language.ExpectedResults;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Scripts;
@@ -16,12 +15,10 @@ using EolSequencer.Model.Vehicles;
 namespace EolSequencer.Language.Loading;
 
 /// <summary>Checks some files of one plant, each by its kind.</summary>
-/// <param name="knowledge">What is known of rehearsals; null: nothing.</param>
-internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IRehearsalKnowledge? knowledge = null)
+internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
 {
     private readonly HashSet<PlantFile> _files = [];
     private readonly HashSet<PlantFile> _seen = [];
-    private readonly ExpectedPlant _tested = new(folder, cache, knowledge);
     private AskedSteps? _asked;
     private bool _isWhole;
 
@@ -56,9 +53,7 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IReh
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
             if (!goesOn()) return false;
-            var load = SequenceLoad.Run(file, folder, cache, withAdvice: true);
-            _tested.Know(file, load);
-            if (load is not { } loaded) continue;
+            if (SequenceLoad.Run(file, folder, cache, withAdvice: true) is not { } loaded) continue;
             sequences.Add(loaded);
             foreach (var used in loaded.Files) _seen.Add(used);
             if (!Report.HasErrors) UnusedAdvice.Names(file, loaded.Files.Where(used => used.Kind == FileKind.Fragment), Report);
@@ -99,7 +94,6 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IReh
             case FileKind.Fragment: Fragment(file); break;
             case FileKind.Plant: Plant(file); break;
             case FileKind.OperatorScript: ScriptBinder.Bind(root, Report, _asked); break;
-            case FileKind.ExpectedResults: ExpectedFileBinder.Bind(file, _tested); break;
             default: PlantFiles.ReportUnknownKind(root, Report); break;
         }
     }

@@ -11,5 +11,4 @@ public enum FileKind
     Fragment,
     Order,
     OperatorScript,
-    ExpectedResults,
 }

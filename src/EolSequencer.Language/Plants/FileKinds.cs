@@ -17,8 +17,7 @@ public static class FileKinds
         FileKind.Fragment => "fragment",
         FileKind.Order => "order",
         FileKind.OperatorScript => "operator-script",
-        FileKind.ExpectedResults => "expected-results",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are nine kinds of file"),
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
     };
 
     /// <summary>How a message names it: <c>vehicle type</c>.</summary>
@@ -27,7 +26,6 @@ public static class FileKinds
         FileKind.VehicleType => "vehicle type",
         FileKind.DeviceKind => "device kind",
         FileKind.OperatorScript => "operator script",
-        FileKind.ExpectedResults => "file of expected results",
         _ => kind.Key(),
     };
 

@@ -9,8 +9,8 @@ using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Station.Running;
 
-/// <summary>The devices of one run, opened for one vehicle and closed together.</summary>
-internal sealed class OpenDevices : IAsyncDisposable
+/// <summary>The devices of a station, opened for one vehicle and closed together.</summary>
+public sealed class OpenDevices : IAsyncDisposable
 {
     private readonly Dictionary<string, IDevice> _devices = new(StringComparer.Ordinal);
     private readonly List<InstrumentInUse> _instruments = [];

@@ -21,7 +21,8 @@ internal static class ReferenceSet
         Of(typeof(ExpressionUnit).Assembly),
     ];
 
-    private static unsafe PortableExecutableReference Of(Assembly assembly)
+    /// <summary>An assembly of this process, from its metadata in memory.</summary>
+    public static unsafe PortableExecutableReference Of(Assembly assembly)
     {
         if (!assembly.TryGetRawMetadata(out var start, out var length))
         {
