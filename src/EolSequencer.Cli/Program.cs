@@ -14,6 +14,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ExplainCommand.Make(console),
     ProbeCommand.Make(console),
     RunCommand.Make(console),
+    TestCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),
 };

@@ -3,6 +3,7 @@ using EolSequencer.Cli.Output;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Loading;
 using EolSequencer.Model.Judging;
+using EolSequencer.Rehearsal.ExpectedResults;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Commands;
@@ -24,7 +25,7 @@ internal static class CheckCommand
 
     private static int Check(IAnsiConsole console, string[] paths, bool asJson)
     {
-        var result = PlantChecker.Check(paths, ExpressionsFolder.Open());
+        var result = PlantChecker.Check(paths, ExpressionsFolder.Open(), new RehearsalKnowledge());
         if (asJson) JsonOutput.Write(console, new { files = result.Files, leftOut = result.LeftOut, diagnostics = result.Diagnostics.Select(DiagnosticLines.AsJson) });
         else Write(console, result);
         return result.HasErrors ? ExitCode.Document : ExitCode.Pass;

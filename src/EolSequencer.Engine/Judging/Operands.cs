@@ -9,10 +9,12 @@ namespace EolSequencer.Engine.Judging;
 internal static class Operands
 {
     /// <summary>The value written down or computed.</summary>
-    public static Value Value(Operand operand, RunScope scope) => operand switch
+    /// <param name="scope">For what is computed; null where everything is written down.</param>
+    public static Value Value(Operand operand, RunScope? scope) => operand switch
     {
         Operand.Constant constant => constant.Value,
-        Operand.Computed computed => scope.Evaluate(computed.Expression),
+        Operand.Computed computed when scope is not null => scope.Evaluate(computed.Expression),
+        Operand.Computed => throw new InvalidOperationException($"nothing is computed here, and {operand} is to be"),
         _ => throw new InvalidOperationException("an operand is written or computed"),
     };
 

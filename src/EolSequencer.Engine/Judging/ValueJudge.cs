@@ -11,8 +11,8 @@ using EolSequencer.Model.Values;
 namespace EolSequencer.Engine.Judging;
 
 /// <summary>Judges one value by one expectation. Numbers are compared exactly after conversion to one unit.</summary>
-/// <param name="scope">For the parts in brackets.</param>
-internal readonly struct ValueJudge(RunScope scope, Decision decision, Operand? uncertainty, bool recordOnly)
+/// <param name="scope">For the parts in brackets; null where there are none.</param>
+internal readonly struct ValueJudge(RunScope? scope, Decision decision, Operand? uncertainty, bool recordOnly)
 {
     /// <summary>The criterion with its verdict.</summary>
     /// <param name="of">Which criterion: empty for the step's value, <c>takes</c>, or an index.</param>

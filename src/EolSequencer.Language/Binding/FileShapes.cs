@@ -4,6 +4,7 @@ using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Sequences;
 using EolSequencer.Language.Binding.Stations;
 using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.ExpectedResults;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Scripts;
 using EolSequencer.Language.Syntax;
@@ -24,9 +25,20 @@ internal static class FileShapes
         FileKind.Fragment => FragmentFile.File,
         FileKind.Order => OrderBinder.File,
         FileKind.OperatorScript => ScriptBinder.File,
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
+        FileKind.ExpectedResults => ExpectedFileBinder.File,
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are nine kinds of file"),
     };
 
-    /// <summary>What any file looks like, by its kind. Sequences and orders name a vehicle type as well, so that comes last; a vehicle type tells of orders in a map.</summary>
-    public static ValueForm Any { get; } = new ValueForm.Cases("a file", [.. FileKinds.All.OrderBy(kind => kind == FileKind.VehicleType).Select(kind => (kind.Key(), Forms.Map(Of(kind))))], IsKind: true);
+    /// <summary>
+    /// What any file looks like, by its kind. The first key that is a kind decides: expected results name a station, a sequence
+    /// and an order as well, so they come first; sequences and orders name a vehicle type, so that comes last.
+    /// </summary>
+    public static ValueForm Any { get; } = new ValueForm.Cases("a file", [.. FileKinds.All.OrderBy(Turn).Select(kind => (kind.Key(), Forms.Map(Of(kind))))], IsKind: true);
+
+    private static int Turn(FileKind kind) => kind switch
+    {
+        FileKind.ExpectedResults => 0,
+        FileKind.VehicleType => 2,
+        _ => 1,
+    };
 }

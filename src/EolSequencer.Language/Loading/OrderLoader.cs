@@ -68,25 +68,28 @@ public static class OrderLoader
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
-    private static PlantFile? FileFor(string vin, PlantFolder folder)
+    /// <summary>The one order of a plant for a vehicle; null: already reported.</summary>
+    /// <param name="place">Where the number was written; null: not in a file.</param>
+    internal static PlantFile? FileFor(string vin, PlantFolder folder, SourcePlace? place = null)
     {
         var found = folder.Of(FileKind.Order).Where(file => VinOf(file) == vin).ToList();
         if (found is [var only]) return only;
 
-        if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
+        if (found.Count == 0) folder.Report.Add(OrderCodes.NoOrder, place ?? SourcePlace.None with { File = folder.Root }, $"the plant has no order for {Shown.Quoted(vin)}");
         else folder.Report.Add(OrderCodes.SeveralOrders, found[1].IdPlace, $"'{found[0].Id}' and '{found[1].Id}' are both for {vin}");
         return null;
     }
 
     /// <summary>Whether an order is for the vehicle type that a sequence tests; empty when it is.</summary>
-    public static IReadOnlyList<Diagnostic> CheckType(Order order, CheckedSequence sequence)
+    /// <param name="place">Where the two were brought together; null: not in a file.</param>
+    public static IReadOnlyList<Diagnostic> CheckType(Order order, CheckedSequence sequence, SourcePlace? place = null)
     {
         var report = new Report();
         if (order.VehicleType != sequence.VehicleType.Id)
         {
             report.Add(
                 OrderCodes.OtherType,
-                SourcePlace.None with { File = sequence.Sources[0].Path },
+                place ?? SourcePlace.None with { File = sequence.Sources[0].Path },
                 $"order '{order.Id}' is for a vehicle of type '{order.VehicleType}', the sequence '{sequence.Id}' tests '{sequence.VehicleType.Id}'");
         }
 

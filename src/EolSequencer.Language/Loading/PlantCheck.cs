@@ -5,6 +5,7 @@ using EolSequencer.Language.Binding.Reach;
 using EolSequencer.Language.Binding.Stations;
 using EolSequencer.Language.Binding.Vehicles;
 using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.ExpectedResults;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Scripts;
@@ -15,10 +16,12 @@ using EolSequencer.Model.Vehicles;
 namespace EolSequencer.Language.Loading;
 
 /// <summary>Checks some files of one plant, each by its kind.</summary>
-internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
+/// <param name="knowledge">What is known of rehearsals; null: nothing.</param>
+internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IRehearsalKnowledge? knowledge = null)
 {
     private readonly HashSet<PlantFile> _files = [];
     private readonly HashSet<PlantFile> _seen = [];
+    private readonly ExpectedPlant _tested = new(folder, cache, knowledge);
     private AskedSteps? _asked;
     private bool _isWhole;
 
@@ -53,7 +56,9 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
             if (!goesOn()) return false;
-            if (SequenceLoad.Run(file, folder, cache, withAdvice: true) is not { } loaded) continue;
+            var load = SequenceLoad.Run(file, folder, cache, withAdvice: true);
+            _tested.Know(file, load);
+            if (load is not { } loaded) continue;
             sequences.Add(loaded);
             foreach (var used in loaded.Files) _seen.Add(used);
             if (!Report.HasErrors) UnusedAdvice.Names(file, loaded.Files.Where(used => used.Kind == FileKind.Fragment), Report);
@@ -94,6 +99,7 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache)
             case FileKind.Fragment: Fragment(file); break;
             case FileKind.Plant: Plant(file); break;
             case FileKind.OperatorScript: ScriptBinder.Bind(root, Report, _asked); break;
+            case FileKind.ExpectedResults: ExpectedFileBinder.Bind(file, _tested); break;
             default: PlantFiles.ReportUnknownKind(root, Report); break;
         }
     }

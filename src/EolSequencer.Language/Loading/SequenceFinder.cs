@@ -21,7 +21,9 @@ public static class SequenceFinder
         return (report.HasErrors ? null : found?.Path, report.InOrder);
     }
 
-    private static PlantFile? In(PlantFolder folder, string vehicleType, string stationKind)
+    /// <summary>The sequence in force; null: already reported.</summary>
+    /// <param name="place">Where it is asked for; null: not in a file.</param>
+    internal static PlantFile? In(PlantFolder folder, string vehicleType, string stationKind, SourcePlace? place = null)
     {
         var all = folder.Of(FileKind.Sequence).ToList();
         var found = all.Where(file => ValueOf(file, "vehicle-type") == vehicleType && ValueOf(file, "station-kind") == stationKind).ToList();
@@ -30,7 +32,7 @@ public static class SequenceFinder
         if (found.Count == 0)
         {
             var others = all.Count == 0 ? "it has no sequence at all" : $"it has {string.Join(", ", all.Select(Describe))}";
-            folder.Report.Add(StationCodes.NoSequence, SourcePlace.None with { File = folder.Root }, $"the plant tests no '{vehicleType}' at a station of kind '{stationKind}'; {others}");
+            folder.Report.Add(StationCodes.NoSequence, place ?? SourcePlace.None with { File = folder.Root }, $"the plant tests no '{vehicleType}' at a station of kind '{stationKind}'; {others}");
         }
         else
         {

@@ -11,4 +11,5 @@ public enum FileKind
     Fragment,
     Order,
     OperatorScript,
+    ExpectedResults,
 }

@@ -17,7 +17,8 @@ public static class FileKinds
         FileKind.Fragment => "fragment",
         FileKind.Order => "order",
         FileKind.OperatorScript => "operator-script",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are eight kinds of file"),
+        FileKind.ExpectedResults => "expected-results",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "there are nine kinds of file"),
     };
 
     /// <summary>How a message names it: <c>vehicle type</c>.</summary>
@@ -26,6 +27,7 @@ public static class FileKinds
         FileKind.VehicleType => "vehicle type",
         FileKind.DeviceKind => "device kind",
         FileKind.OperatorScript => "operator script",
+        FileKind.ExpectedResults => "file of expected results",
         _ => kind.Key(),
     };
 

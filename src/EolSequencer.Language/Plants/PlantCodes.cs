@@ -12,7 +12,7 @@ public static class PlantCodes
         "Two files of one kind have the same id", "give one of them another id");
 
     public static readonly DiagnosticCode UnknownKind = Error("PLT003",
-        "The file does not begin with its kind", "begin it with  plant:  vehicle-type:  device-kind:  station:  sequence:  fragment:  order:  or  operator-script:");
+        "The file does not begin with its kind", "begin it with  plant:  vehicle-type:  device-kind:  station:  sequence:  fragment:  order:  operator-script:  or  expected-results:");
 
     public static readonly DiagnosticCode WrongKind = Error("PLT004",
         "A file of another kind stands where this kind is wanted", "name a file of the wanted kind");

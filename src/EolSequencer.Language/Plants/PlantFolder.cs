@@ -57,6 +57,9 @@ public sealed class PlantFolder
         return folder;
     }
 
+    /// <summary>The same folder, for a pass whose findings are wanted by themselves. A file that cannot be read is reported where it always was.</summary>
+    internal PlantFolder Reporting(Report report) => new(Root, Files, report);
+
     /// <summary>The file at a path, or null when the index does not hold it.</summary>
     /// <param name="path">A path as the user typed it.</param>
     public PlantFile? At(string path) => _byPath.GetValueOrDefault(Path.GetFullPath(path));

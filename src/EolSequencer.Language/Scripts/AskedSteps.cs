@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Language.Binding.Sequences;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Ports;
@@ -17,11 +18,7 @@ internal sealed class AskedSteps
     public static AskedSteps In(IEnumerable<CheckedSequence> sequences)
     {
         var asked = new AskedSteps();
-        foreach (var sequence in sequences)
-        {
-            asked.Add([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict], new Path("", ""));
-        }
-
+        foreach (var path in sequences.SelectMany(StepPath.In)) asked.Add(path);
         return asked;
     }
 
@@ -49,52 +46,15 @@ internal sealed class AskedSteps
         _ => "type",
     };
 
-    /// <summary>Where in a sequence: the id with loop values and the id without.</summary>
-    private readonly record struct Path(string Id, string Pattern)
+    private void Add(StepPath path)
     {
-        public Path Inner(string own) => Id.Length == 0 ? new Path(own, own) : new Path($"{Id}.{own}", $"{Pattern}.{own}");
+        if (path.Node.Caution is not null) Note(path, PromptKind.Caution);
+        if (path.Node is not Step step) return;
+        if (step.Action.Prompt is { } own) Note(path, own);
+        if (step.OnFail == OnFail.Ask) Note(path, PromptKind.Decide);
     }
 
-    private void Add(ImmutableArray<Node> nodes, Path around)
-    {
-        foreach (var node in nodes)
-        {
-            switch (node)
-            {
-                case Step step: Add(step, around.Inner(step.Id)); break;
-                case Group group: Add(group, around.Inner(group.Id)); break;
-                case Together together:
-                    foreach (var branch in together.Branches) Add(branch.Children, around);
-                    break;
-            }
-        }
-    }
-
-    private void Add(Step step, Path at)
-    {
-        if (step.Action.Prompt is { } own) Note(at, own);
-        if (step.Caution is not null) Note(at, PromptKind.Caution);
-        if (step.OnFail == OnFail.Ask) Note(at, PromptKind.Decide);
-    }
-
-    private void Add(Group group, Path at)
-    {
-        foreach (var inside in Instances(group, at))
-        {
-            if (group.Caution is not null) Note(inside, PromptKind.Caution);
-            Add(group.Children, inside);
-            Add(group.Always, inside);
-        }
-    }
-
-    private static IEnumerable<Path> Instances(Group group, Path at)
-    {
-        IEnumerable<string> values = [""];
-        foreach (var loop in group.Each) values = values.SelectMany(outer => loop.Values.Select(value => outer.Length == 0 ? value.Value : $"{outer},{value.Value}"));
-        return values.Select(value => value.Length == 0 ? at : at with { Id = $"{at.Id}[{value}]" });
-    }
-
-    private void Note(Path at, PromptKind kind)
+    private void Note(StepPath at, PromptKind kind)
     {
         foreach (var step in new[] { at.Id, at.Pattern })
         {

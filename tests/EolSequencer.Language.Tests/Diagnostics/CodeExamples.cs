@@ -2,6 +2,7 @@ using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Language.Tests.Binding;
+using EolSequencer.Language.Tests.ExpectedResults;
 using EolSequencer.Language.Tests.Expressions.Kit;
 
 namespace EolSequencer.Language.Tests.Diagnostics;
@@ -54,9 +55,12 @@ internal sealed class CodeExamples : IDisposable
             "facts: { market: north, paint: red, weight: 1800 kg, software: { gateway: G, brakes: B, powertrain: P }, tyres: { front: F, rear: R } }",
         ],
         ["operator script"] = ["operator-script: odd", "answers: { seen: ok }"],
+        ["expected results"] = ["expected-results: odd", "station: startup_1", "tests: { t: { verdict: pass } }"],
     };
 
     private readonly TestPlant _plant = new();
+
+    public CodeExamples() => _plant.Put("stations/bench.yaml", "station: bench\nstation-kind: startup\ndata: ../../eol-data\ndevices: { bus: { adapter: doip }, meter: { adapter: scpi } }\n");
 
     public void Dispose() => _plant.Dispose();
 
@@ -94,7 +98,7 @@ internal sealed class CodeExamples : IDisposable
         try
         {
             // What a script answers is compared with all sequences of the plant.
-            return PlantChecker.Check([path.StartsWith("examples/operator", StringComparison.Ordinal) ? _plant.Root : full], ExpressionCache.None).Diagnostics;
+            return PlantChecker.Check([path.StartsWith("examples/operator", StringComparison.Ordinal) ? _plant.Root : full], ExpressionCache.None, new SmallRehearsals()).Diagnostics;
         }
         finally
         {

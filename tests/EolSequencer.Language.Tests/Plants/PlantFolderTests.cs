@@ -74,10 +74,10 @@ public sealed class PlantFolderTests : IDisposable
     [Fact]
     public void A_folder_with_too_many_files_is_no_plant()
     {
-        Assert.NotNull(PlantIndex.Read(_plant.Root, _report, PlantTexts.OnDisk, most: 9));
+        Assert.NotNull(PlantIndex.Read(_plant.Root, _report, PlantTexts.OnDisk, most: 10));
         Assert.Empty(_report.InOrder);
 
-        Assert.Null(PlantIndex.Read(_plant.Root, _report, PlantTexts.OnDisk, most: 8));
+        Assert.Null(PlantIndex.Read(_plant.Root, _report, PlantTexts.OnDisk, most: 9));
         Assert.Equal("PLT006", Assert.Single(_report.InOrder).Code.Id);
     }
 }

@@ -20,5 +20,5 @@ internal static class Resolve
 
     /// <summary>True when a text about this is one name as a whole, which may hold hyphens.</summary>
     public static bool IsWholeName(Subject subject) =>
-        subject is Subject.Fragment or Subject.VehicleType or Subject.DeviceKind or Subject.StationKind or Subject.Place or Subject.Unit or Subject.ControlUnit;
+        subject is Subject.Fragment or Subject.Station or Subject.Sequence or Subject.Order or Subject.OperatorScript or Subject.VehicleType or Subject.DeviceKind or Subject.StationKind or Subject.Place or Subject.Unit or Subject.ControlUnit;
 }
