@@ -46,7 +46,7 @@ internal static class UnitTypes
         {
             IsFitted = equipment => !equipment.IsElectric,
             Records = DriveRecords.Powertrain,
-            Frames = [new(0x1C0, 20, DriveFrames.Drive)],
+            Frames = [new(0x1C0, 20, DriveFrames.Drive), new(0x1C4, 50, DriveFrames.Engine)],
             Obd = ObdUnits.Powertrain,
             BootTime = Ms(1300),
         },

@@ -70,6 +70,19 @@ public sealed class FrameContentTests
     }
 
     [Fact]
+    public void Engine_speed_from_rest_to_the_starter()
+    {
+        Assert.Equal("1C4#0000000000000000", Frame(0x1C4));
+        Van.Ignition.Press();
+        Van.Ignition.Release();
+        Van.Brakes.Press(true);
+        Van.Ignition.Press();
+        _time.Advance(TimeSpan.FromMilliseconds(400));
+        var bytes = Convert.FromHexString(Frame(0x1C4)[4..]);
+        Assert.InRange((bytes[0] + (256 * bytes[1])) * 0.25, 200, 240); // 220 1/min and its jitter
+    }
+
+    [Fact]
     public void Out_of_park_only_with_brake_and_ignition()
     {
         Van.Selector.Select(Selector.Reverse);

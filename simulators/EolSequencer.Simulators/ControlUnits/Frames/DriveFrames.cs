@@ -17,6 +17,13 @@ internal static class DriveFrames
         return van.Engine.IsChanging(now) || van.ElectricDrive.IsChanging(now);
     }
 
+    /// <summary>1C4: engine speed.</summary>
+    public static bool Engine(Van van, TimeSpan now, Span<byte> payload)
+    {
+        Raw.WordLittle(payload, van.Engine.Speed(now), 0.25);
+        return van.Engine.IsStarted;
+    }
+
     /// <summary>3A0: high voltage.</summary>
     public static bool HighVoltage(Van van, TimeSpan now, Span<byte> payload)
     {
