@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using EolSequencer.Language.Editing;
+using EolSequencer.Rehearsal.ExpectedResults;
 using StreamJsonRpc;
 
 namespace EolSequencer.Cli.LanguageServer;
@@ -18,7 +19,7 @@ internal static class Server
             JsonSerializerOptions = new JsonSerializerOptions { PropertyNamingPolicy = JsonNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull },
         };
         using var rpc = new JsonRpc(new HeaderDelimitedMessageHandler(output, input, formatter));
-        var (editor, turns, paths) = (new PlantEditor(), new EditorTurns(), new DocumentPaths());
+        var (editor, turns, paths) = (new PlantEditor(new RehearsalKnowledge()), new EditorTurns(), new DocumentPaths());
         var checks = new CheckLoop(editor, turns, time, (path, found) => rpc.NotifyWithParameterObjectAsync(
             "textDocument/publishDiagnostics", new PublishDiagnostics(paths.UriOf(path), [.. found.Select(Translation.Of)])));
         var session = new LanguageSession(editor, turns, paths, checks);

@@ -68,5 +68,7 @@ internal static class JUnitFile
     private static string Seconds(double seconds) => seconds.ToString("0.000", CultureInfo.InvariantCulture);
 
     // A scanned text may hold characters that no XML document can.
-    private static string Clean(string text) => string.Concat(text.Select(letter => XmlConvert.IsXmlChar(letter) ? letter : '\uFFFD'));
+    private static string Clean(string text) => string.Concat(text.EnumerateRunes().Select(letter => IsXml(letter) ? letter.ToString() : "\uFFFD"));
+
+    private static bool IsXml(Rune letter) => letter.Utf16SequenceLength == 2 || XmlConvert.IsXmlChar((char)letter.Value);
 }

@@ -1,6 +1,7 @@
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Editing.Names;
 using EolSequencer.Language.Editing.Outline;
+using EolSequencer.Language.ExpectedResults;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Language.Plants;
@@ -18,7 +19,8 @@ namespace EolSequencer.Language.Editing;
 /// Texts may be set while a check runs; everything else is asked by one at a time. Paths are full paths. A file is checked
 /// by itself in time for a keystroke, and with its whole plant when there is time.
 /// </remarks>
-public sealed class PlantEditor
+/// <param name="knowledge">What is known of rehearsals; null: nothing is said about it.</param>
+public sealed class PlantEditor(IRehearsalKnowledge? knowledge = null)
 {
     private readonly EditorTexts _texts = new();
     private readonly PlantBindings _bindings = new();
@@ -94,7 +96,7 @@ public sealed class PlantEditor
     {
         if (PlantFolder.Find(path, report, _texts) is not { } folder) return true;
         if (!_code.TryGetValue(owner(folder.Root), out var code)) code = _code[owner(folder.Root)] = new LiveCode();
-        var check = new PlantCheck(folder, ExpressionCache.InMemory(code));
+        var check = new PlantCheck(folder, ExpressionCache.InMemory(code), knowledge);
         add(check);
         if (!check.Run(goesOn)) return false;
         if (folder.At(path) is { Kind: FileKind.VehicleType } type) _bindings.VehicleType(type); // for when it cannot be read later

@@ -75,6 +75,21 @@ public sealed class JUnitFileTests : IDisposable
     }
 
     [Fact]
+    public void What_no_xml_can_hold_is_replaced_and_all_else_kept()
+    {
+        _plant.Put("scripts/odd.yaml", """
+            operator-script: odd
+            answers:
+              identity.label: { type: "\a < \U0001F69A" }
+            """);
+        _plant.Put("odd.expect.yaml", "expected-results: odd\nstation: startup_1\norder: FV-100231\ntests:\n  scanned: { verdict: fail, operator: odd, only: [identity.label], steps: { identity.label: { is: equals 1 } } }\n");
+
+        var failure = Assert.Single(Run(1, "--name", "scanned").Descendants("failure"));
+
+        Assert.Equal("value of identity.label: expected equals 1, found \uFFFD < \U0001F69A", failure.Attribute("message")!.Value);
+    }
+
+    [Fact]
     public void A_test_that_could_not_be_run_is_an_error_and_no_failure()
     {
         var station = Path.Combine(_plant.Root, "stations", "startup.yaml");

@@ -1,11 +1,12 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using EolSequencer.Cli.Tests.Kit;
 using Snapshooter.Xunit3;
 
 namespace EolSequencer.Cli.Tests.Commands;
 
 /// <summary>A test of a sequence is worth what it catches: each kind of expectation must fail when it is wrong, and say where.</summary>
-public sealed class TestCommandTests : IDisposable
+public sealed partial class TestCommandTests : IDisposable
 {
     /// <summary>Each test is wrong in one way; none may come out as it says.</summary>
     private const string Wrong = """
@@ -34,7 +35,7 @@ public sealed class TestCommandTests : IDisposable
           other_index: { verdict: fail, faults: ["squib_loop=driver_bag:4.2"], steps: { "restraint.loops[side_left]": pass } }
           index: { verdict: pass, steps: { "restraint.loops[side_left]": { verdict: fail, is: 2.2 .. 2.4 ohm } } }
           all_indexes: { verdict: pass, steps: { restraint.loops: { is: 2.1 .. 2.4 ohm } } }
-          needed: { verdict: pass, steps: { start.flare: not-needed, standstill.coupling: pass, rest.voltage: not-reached } }
+          needed: { verdict: pass, steps: { signals.left.telltale: not-needed, standstill.coupling: pass, rest.voltage: not-reached } }
           left_out: { verdict: pass, only: [rest], steps: { brake_lamps.current: { took: .. 1 s } } }
           not_applicable: { order: FV-100233, verdict: pass, steps: { 'ignition.lit[engine].shown': pass } }
           not_fitted: { verdict: pass, faults: [trailer_not_seen] }
@@ -63,7 +64,7 @@ public sealed class TestCommandTests : IDisposable
 
         Assert.Equal(1, outcome.Code);
         Assert.Contains(": 0 as expected, ", outcome.Output, StringComparison.Ordinal);
-        Snapshot.Match(_plant.Shown(outcome.Output));
+        Snapshot.Match(LastMoment().Replace(_plant.Shown(outcome.Output), "after some time")); // how long a van takes is not what this is about
     }
 
     [Fact]
@@ -160,4 +161,7 @@ public sealed class TestCommandTests : IDisposable
         Assert.Contains("battery_voltage=12.4", runs[0], StringComparison.Ordinal);
         Assert.Equal(runs[0], runs[1]);
     }
+
+    [GeneratedRegex(@"after [0-9.]+ s\b")]
+    private static partial Regex LastMoment();
 }

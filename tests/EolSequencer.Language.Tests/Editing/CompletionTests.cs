@@ -80,6 +80,10 @@ public sealed class CompletionTests
     [InlineData("device-kinds/k.yaml", "device-kind: k\nsharing: ‸", "exclusive", "shared")]
     [InlineData("scripts/s.yaml", "operator-script: s\nanswers:\n  a: ‸", "ok", "not-ok", "nothing")]
     [InlineData("stations/s.yaml", "station: s\nstation-kind: ‸", "startup", "roller")]
+    [InlineData("e.yaml", "expected-results: e\nstation: ‸", "startup_1")]
+    [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    order: ‸", "T-1")]
+    [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    steps:\n      rest: { ‸", "verdict", "is", "took")]
+    [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    steps:\n      rest: ‸", "not-needed")]
     [InlineData("empty.yaml", "‸", "sequence", "vehicle-type", "order")]
     public void Files_of_every_kind(string path, string text, params string[] wanted)
     {
