@@ -21,6 +21,8 @@ internal sealed class Mailbox<T>(StationLoop? loop)
         _items.Add(item);
         loop?.Post(() =>
         {
+            // The session may have taken it before the loop came to this.
+            if (_items.Count == 0) return;
             Arrived?.Invoke();
             _waiting?.TrySetResult();
         });
