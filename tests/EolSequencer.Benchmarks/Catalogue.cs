@@ -9,6 +9,7 @@ internal static class Catalogue
         ["expressions"] = Expressions.ExpressionsBenchmark.Run,
         ["durable"] = Durable.DurableBenchmark.Run,
         ["start"] = Start.StartBenchmark.Run,
+        ["editor"] = Editor.EditorBenchmark.Run,
     };
 
     public static Func<string[], int>? Find(string name) => Runs.GetValueOrDefault(name);
