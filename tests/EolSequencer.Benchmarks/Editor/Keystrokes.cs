@@ -19,19 +19,19 @@ internal sealed class Keystrokes(string what, string before, string first, Func<
     {
         var (start, end) = Place(editor.TextOf(path)!);
         _typed = text(_times.Count);
-        var (begun, worked) = (Stopwatch.GetTimestamp(), Environment.CpuUsage.TotalTime);
+        var (begun, worked) = (Stopwatch.GetTimestamp(), ThreadWork.SoFar);
         editor.Change(path, new TextRange(start, end), _typed);
         var findings = editor.Check(path).Count;
         _times.Add(Stopwatch.GetElapsedTime(begun).TotalMilliseconds);
-        _work.Add((Environment.CpuUsage.TotalTime - worked).TotalMilliseconds);
+        _work.Add((ThreadWork.SoFar - worked).TotalMilliseconds);
         return findings;
     }
 
-    /// <summary>The times, and beside them what the processor did meanwhile: what it takes where nothing else runs.</summary>
+    /// <summary>The times, and beside them what the processor did for this thread meanwhile.</summary>
     public void Print()
     {
         Print(_times, $"{what}, keystroke to findings");
-        Print(_work, $"{what}, processor time");
+        Print(_work, $"{what}, work of the thread");
     }
 
     private static void Print(IEnumerable<double> times, string name)

@@ -19,6 +19,9 @@ internal sealed class UnitRound
         deterministic: true,
         nullableContextOptions: NullableContextOptions.Annotations);
 
+    // What the compiler has read of the libraries stays with the compilation it read it for, and with those made of it.
+    private static readonly CSharpCompilation Empty = CSharpCompilation.Create("expressions", references: ReferenceSet.All, options: Options);
+
     private readonly SyntaxTree _tree;
     private readonly CSharpCompilation _compilation;
     private readonly Lazy<SemanticModel> _model;
@@ -27,7 +30,7 @@ internal sealed class UnitRound
     {
         Source = new UnitSource(drafts);
         _tree = CSharpSyntaxTree.ParseText(SourceText.From(Source.ToString(), Encoding.UTF8), ExpressionParser.Options, path: "expressions.cs");
-        _compilation = CSharpCompilation.Create("expressions", [_tree], ReferenceSet.All, Options);
+        _compilation = Empty.AddSyntaxTrees(_tree);
         _model = new(() => _compilation.GetSemanticModel(_tree));
     }
 
