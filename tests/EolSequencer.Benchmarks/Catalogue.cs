@@ -10,6 +10,8 @@ internal static class Catalogue
         ["durable"] = Durable.DurableBenchmark.Run,
         ["start"] = Start.StartBenchmark.Run,
         ["editor"] = Editor.EditorBenchmark.Run,
+        ["load"] = Load.LoadBenchmark.Run,
+        ["growth"] = Load.GrowthBenchmark.Run,
     };
 
     public static Func<string[], int>? Find(string name) => Runs.GetValueOrDefault(name);

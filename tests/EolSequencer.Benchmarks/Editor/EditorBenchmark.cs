@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
+using EolSequencer.Benchmarks.Plants;
+using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Editing;
 
 namespace EolSequencer.Benchmarks.Editor;
@@ -13,21 +15,22 @@ internal static class EditorBenchmark
     public static int Run(string[] args)
     {
         var isSmall = args.Contains("small");
-        using var plant = new LongSequence(isSmall ? 800 : 2_500);
+        using var plant = new DemoCopy();
+        var path = LongSequence.Write(plant, isSmall ? 800 : 2_500);
         var editor = new PlantEditor();
-        editor.SetText(plant.Path, File.ReadAllText(plant.Path));
+        editor.SetText(path, File.ReadAllText(path));
 
         var begun = Stopwatch.GetTimestamp();
-        var first = editor.Check(plant.Path);
-        Figures.Print("lines", File.ReadAllLines(plant.Path).Length);
+        var first = editor.Check(path);
+        Figures.Print("lines", File.ReadAllLines(path).Length);
         Figures.Print("first findings", Stopwatch.GetElapsedTime(begun).TotalMilliseconds, "ms", "0");
-        foreach (var finding in first.Where(one => one.Severity == EolSequencer.Language.Diagnostics.Severity.Error)) throw new InvalidOperationException(finding.ToString());
+        foreach (var finding in first.Where(one => one.Severity == Severity.Error)) throw new InvalidOperationException(finding.ToString());
 
         var places = Places();
-        Round(places, editor, plant.Path, isSmall ? 1 : 10);
+        Round(places, editor, path, isSmall ? 1 : 10);
         PrintMemory("before the edits");
         var rounds = isSmall ? 6 : 250;
-        var findings = Round(places = Places(), editor, plant.Path, rounds);
+        var findings = Round(places = Places(), editor, path, rounds);
         foreach (var place in places) place.Print();
         PrintMemory(string.Create(CultureInfo.InvariantCulture, $"after {rounds * places.Length} edits"));
         Figures.Print("findings in all", findings);

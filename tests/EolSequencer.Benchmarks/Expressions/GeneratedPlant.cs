@@ -1,31 +1,21 @@
 using System.Globalization;
 using System.Text;
+using EolSequencer.Benchmarks.Plants;
 
 namespace EolSequencer.Benchmarks.Expressions;
 
 /// <summary>A copy of the demo plant with one more sequence of many different expressions.</summary>
 internal sealed class GeneratedPlant : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("eol-expressions");
+    private readonly DemoCopy _plant = new();
 
-    public GeneratedPlant(int expressions)
-    {
-        var from = Path.Combine(Repository.Root, "sequences", "demo");
-        foreach (var file in Directory.GetFiles(from, "*", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(_folder.FullName, Path.GetRelativePath(from, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
-
-        File.WriteAllText(Sequence, Text(expressions));
-    }
+    public GeneratedPlant(int expressions) => Sequence = _plant.Write(Path.Combine("startup", "generated.yaml"), Text(expressions));
 
     /// <summary>The generated sequence's file.</summary>
-    public string Sequence => Path.Combine(_folder.FullName, "startup", "generated.yaml");
+    public string Sequence { get; }
 
     /// <summary>Where its compiled expressions may be kept.</summary>
-    public string Cache => Path.Combine(_folder.FullName, "cache");
+    public string Cache => _plant.Path("cache");
 
     /// <summary>Expression number n: ten shapes, each with numbers of its own.</summary>
     public static string Expression(int n)
@@ -46,7 +36,7 @@ internal sealed class GeneratedPlant : IDisposable
         };
     }
 
-    public void Dispose() => _folder.Delete(recursive: true);
+    public void Dispose() => _plant.Dispose();
 
     private static string Text(int expressions)
     {

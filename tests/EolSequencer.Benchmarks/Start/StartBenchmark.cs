@@ -12,8 +12,7 @@ internal static class StartBenchmark
         var folder = Directory.CreateTempSubdirectory("eol-start");
         try
         {
-            var program = Path.Combine(folder.FullName, "program");
-            Publish(program);
+            var program = PublishedProgram.Make(Path.Combine(folder.FullName, "program"));
             var times = Enumerable.Range(0, args.Contains("small") ? 2 : Starts + 1).Select(_ => ToFirstStep(program, folder.FullName)).Skip(1).Order().ToList();
             Figures.Print("start to first step, median", times[times.Count / 2].TotalSeconds, "s");
             Figures.Print("start to first step, fastest", times[0].TotalSeconds, "s");
@@ -28,22 +27,13 @@ internal static class StartBenchmark
         return 0;
     }
 
-    private static void Publish(string to)
-    {
-        using var publish = Process.Start(new ProcessStartInfo(
-            "dotnet",
-            ["publish", Path.Combine(Repository.Root, "src", "EolSequencer.Cli"), "-c", "Release", "-r", "linux-x64", "--self-contained", "false", "-p:PublishReadyToRun=true", "-o", to, "-v", "quiet", "--nologo"]))!;
-        publish.WaitForExit();
-        if (publish.ExitCode != 0) throw new InvalidOperationException("publishing failed");
-    }
-
     /// <summary>The line that names the steps planned is printed with the run's first event, before its first step.</summary>
     private static TimeSpan ToFirstStep(string program, string folder)
     {
         var plant = Path.Combine(Repository.Root, "sequences", "demo");
         var begun = Stopwatch.GetTimestamp();
         using var run = Process.Start(new ProcessStartInfo(
-            Path.Combine(program, "eol"),
+            program,
             [
                 "run", Path.Combine(plant, "startup", "startup.yaml"), "--station", Path.Combine(plant, "stations", "startup.yaml"),
                 "--order", Path.Combine(plant, "orders", "FV-100231.yaml"), "--only", "rest", "--data", Path.Combine(folder, "data"),

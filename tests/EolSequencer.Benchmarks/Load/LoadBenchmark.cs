@@ -1,0 +1,90 @@
+using System.Diagnostics;
+using EolSequencer.Benchmarks.Plants;
+using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Loading;
+
+namespace EolSequencer.Benchmarks.Load;
+
+/// <summary>
+/// A sequence of 2,500 lines from its file to ready: in a process that has loaded before, and by <c>eol check</c> as
+/// published, which besides looks for advice, from the start of the process to its end. Beside each time stands what the
+/// processor worked: what it would take where nothing else runs.
+/// </summary>
+internal static class LoadBenchmark
+{
+    public static int Run(string[] args)
+    {
+        var isSmall = args.Contains("small");
+        using var plant = new DemoCopy();
+        var path = LongSequence.Write(plant, isSmall ? 800 : 2_500);
+        Figures.Print("lines", File.ReadAllLines(path).Length);
+        InThisProcess(path, plant.Path("cache"), isSmall ? 3 : 40);
+        Published(path, plant, isSmall ? 1 : 11);
+        Figures.PrintMachine();
+        return 0;
+    }
+
+    private static void InThisProcess(string path, string cache, int times)
+    {
+        for (var time = 0; time < times; time++) Load(path, cache);
+        Print("load, warm cache, warm process", [.. Enumerable.Range(0, times).Select(_ => Measured(() => Load(path, cache)))]);
+    }
+
+    private static void Published(string path, DemoCopy plant, int times)
+    {
+        var program = PublishedProgram.Make(plant.Path(".program"));
+        Check(program, path, plant.Path(".warm")); // fills the cache
+        var (cold, warm, empty) = (new List<Took>(), new List<Took>(), new List<Took>());
+        for (var time = 0; time < times; time++)
+        {
+            cold.Add(Check(program, path, plant.Path($".cold{time}")));
+            warm.Add(Check(program, path, plant.Path(".warm")));
+            empty.Add(Start(program, ["--version"], plant.Path(".warm")));
+        }
+
+        Print("eol check as published, empty cache", cold);
+        Print("eol check as published, warm cache", warm);
+        Print("eol --version as published", empty);
+    }
+
+    private static Took Check(string program, string path, string home) => Start(program, ["check", path], home);
+
+    /// <param name="home">Where the account's caches are.</param>
+    private static Took Start(string program, string[] arguments, string home)
+    {
+        Directory.CreateDirectory(home);
+        var begun = Stopwatch.GetTimestamp();
+        using var process = Process.Start(new ProcessStartInfo(program, arguments)
+        {
+            RedirectStandardOutput = true,
+            Environment = { ["XDG_DATA_HOME"] = home },
+        })!;
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0
+            ? new Took(Stopwatch.GetElapsedTime(begun), process.TotalProcessorTime)
+            : throw new InvalidOperationException(output);
+    }
+
+    private static void Load(string path, string cache)
+    {
+        var loaded = SequenceLoader.Load(path, ExpressionCache.In(cache));
+        if (!loaded.IsReady) throw new InvalidOperationException(string.Join('\n', loaded.Diagnostics.Take(5)));
+    }
+
+    private static Took Measured(Action action)
+    {
+        var (begun, worked) = (Stopwatch.GetTimestamp(), ThreadWork.SoFar);
+        action();
+        return new Took(Stopwatch.GetElapsedTime(begun), ThreadWork.SoFar - worked);
+    }
+
+    private static void Print(string name, List<Took> times)
+    {
+        Figures.Print($"{name}, median", times.Select(one => one.Time).Order().ElementAt(times.Count / 2).TotalMilliseconds, "ms", "0");
+        Figures.Print($"{name}, fastest", times.Min(one => one.Time).TotalMilliseconds, "ms", "0");
+        Figures.Print($"{name}, work, median", times.Select(one => one.Work).Order().ElementAt(times.Count / 2).TotalMilliseconds, "ms", "0");
+    }
+
+    private readonly record struct Took(TimeSpan Time, TimeSpan Work);
+}
