@@ -31,10 +31,11 @@ internal static class GrowthBenchmark
             // else the computer does meets all of them.
             for (var round = 0; round < (isSmall ? 1 : Rounds); round++)
             {
-                foreach (var plant in plants) plant.Measure(Math.Clamp(sizes[^1] / plant.Steps, 1, 50));
+                foreach (var plant in plants) plant.Measure(Math.Clamp(sizes[^1] / plant.Steps, 1, 10));
             }
 
             Print("load", plants, plant => plant.Loads);
+            Print("first run after a load", plants, plant => plant.FirstRuns);
             Print("run", plants, plant => plant.Runs);
         }
         finally
@@ -78,15 +79,28 @@ internal static class GrowthBenchmark
 
         public List<double> Loads { get; } = [];
 
+        /// <summary>Runs that use the expressions for the first time, which makes machine code of them.</summary>
+        public List<double> FirstRuns { get; } = [];
+
         public List<double> Runs { get; } = [];
 
         public void Measure(int times)
         {
-            Loads.Add(Each(times, () => Load()));
-            var sequence = Load();
             var station = StationLoader.Load(_plant.Path(Station)).Station!;
             var order = OrderLoader.Load(_plant.Path(Order), ExpressionCache.None).Order!;
-            Runs.Add(Each(times, () => Run(sequence, station, order)));
+            var took = new double[3];
+            for (var time = 0; time < times; time++)
+            {
+                ForgetCode();
+                LoadResult? sequence = null;
+                took[0] += Work(() => sequence = Load());
+                took[1] += Work(() => Run(sequence!, station, order));
+                took[2] += Work(() => Run(sequence!, station, order));
+            }
+
+            Loads.Add(took[0] / times);
+            FirstRuns.Add(took[1] / times);
+            Runs.Add(took[2] / times);
         }
 
         public void Dispose()
@@ -124,12 +138,19 @@ internal static class GrowthBenchmark
             batch.Complete();
         }
 
-        /// <summary>µs of work for each of so many times.</summary>
-        private static double Each(int times, Action action)
+        /// <summary>Code that somebody still uses would serve the next load as well, by chance.</summary>
+        private static void ForgetCode()
+        {
+            GC.Collect();
+            GC.WaitForPendingFinalizers();
+        }
+
+        /// <summary>µs of work.</summary>
+        private static double Work(Action action)
         {
             var worked = ThreadWork.SoFar;
-            for (var time = 0; time < times; time++) action();
-            return (ThreadWork.SoFar - worked).TotalMicroseconds / times;
+            action();
+            return (ThreadWork.SoFar - worked).TotalMicroseconds;
         }
     }
 }
