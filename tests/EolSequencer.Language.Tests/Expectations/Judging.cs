@@ -26,6 +26,9 @@ internal static class Judging
 
     public static JudgedValue Time { get; } = new("the time taken", ValueShape.Time);
 
+    /// <summary>Takes every C# text, and knows the limit <c>usual</c>.</summary>
+    public static IExpectationNames AnyNames { get; } = new AnyName();
+
     /// <summary>The expectation of a text without faults.</summary>
     public static Expectation Well(string expect, JudgedValue judged)
     {
@@ -51,9 +54,8 @@ internal static class Judging
     };
 
     private static Expectation? Bind(YamlNode node, JudgedValue judged, Report report) =>
-        ExpectationParser.Parse(node, report) is { } syntax ? new ExpectationBinder(judged, new AnyName(), report).Bind(syntax) : null;
+        ExpectationParser.Parse(node, report) is { } syntax ? new ExpectationBinder(judged, AnyNames, report).Bind(syntax) : null;
 
-    /// <summary>Takes every C# text, and knows the limit <c>usual</c>.</summary>
     private sealed class AnyName : IExpectationNames
     {
         public Expression Code(ScalarPart part, ValueShape wanted) => new(part.Text, part.Place);
