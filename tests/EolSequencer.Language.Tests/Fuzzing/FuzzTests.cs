@@ -8,7 +8,7 @@ namespace EolSequencer.Language.Tests.Fuzzing;
 /// </summary>
 public sealed class FuzzTests(ITestOutputHelper output)
 {
-    private const int UsualInputs = 12_000;
+    private const int UsualInputs = 10_000;
 
     public static TheoryData<string> Targets() => [.. FuzzTargets.All.Select(target => target.Name)];
 
