@@ -74,7 +74,6 @@ internal sealed class UnitSource
         _text.Line("[MethodImpl(MethodImplOptions.AggressiveOptimization)]"); // half the time to compile: no profile is consulted
         _text.Line($"public Value {function.Name}(ExpressionScope {CodeText.Scope})");
         _text.Line("{");
-        if (!draft.IsCondition) _text.Line($"var {CodeText.Inexact} = {(draft.IsInexact ? "true" : "false")};");
         _text.Append(Mapping(draft.Source.Expression.Place, opening)).Append(opening);
         function.Start = _text.Length;
         _text.Line(draft.Written);
@@ -84,14 +83,19 @@ internal sealed class UnitSource
     }
 
     // A type that is known saves the compiler the choice between several ways to hand a value over.
-    private static (string Opening, string Closing) Handover(Draft draft) => draft switch
+    private static (string Opening, string Closing) Handover(Draft draft)
     {
-        { IsCondition: true } => ("return Condition(", ");"),
-        { Type.IsBareNumber: true } => ("return Number(", $", {CodeText.Inexact});"),
-        _ => ("return Out(", $", {CodeText.Inexact}, {CodeText.Field(draft.Units)});"),
-    };
+        var inexact = $"var {CodeText.Inexact} = {(draft.IsInexact ? "true" : "false")}; ";
+        return draft switch
+        {
+            { IsCondition: true } => ("return Condition(", ");"),
+            { Type.IsBareNumber: true } => ($"{inexact}return Number(", $", {CodeText.Inexact});"),
+            _ => ($"{inexact}return Out(", $", {CodeText.Inexact}, {CodeText.Field(draft.Units)});"),
+        };
+    }
 
-    // A stack trace shows the line where a statement begins, so the author's line begins with the statement.
+    // A stack trace shows the line where a statement begins; where code of a library was taken into the function, that of its
+    // first statement. So all of the function's statements stand on the author's line.
     private static string Mapping(SourcePlace place, string opening) => place.Line == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
         $"#line ({place.Line},{place.Column})-({place.EndLine},{Math.Max(place.EndColumn, place.Column + 1)}) {opening.Length} \"{FileName(place.File)}\"\n");
 
