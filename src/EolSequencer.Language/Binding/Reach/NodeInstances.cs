@@ -77,21 +77,41 @@ internal sealed class NodeInstances
         IEnumerable<(Around Inside, ImmutableArray<string> Values)> loops = [(applies, [])];
         foreach (var loop in group.Each) loops = loops.SelectMany(outer => Turns(loop, outer.Inside).Select(turn => (turn.Inside, outer.Values.Add(turn.Value))));
 
-        var turns = ImmutableArray.CreateBuilder<Unrolled>();
-        foreach (var (turn, values) in loops.Take(Most))
+        var all = loops.Take(Most).Select(loop => loop.Inside with
         {
-            var at = turn with { Arguments = ArgumentsOf(group, turn.Arguments), Id = values.IsEmpty ? applies.Id : $"{applies.Id}[{string.Join(',', values)}]" };
-            var instance = Add(group, at, before, applies);
-            var children = Walk(group.Children, at);
-            var always = Walk(group.Always, at);
-            var isSideBySide = group is { AnyOrder: true, Each.IsEmpty: true };
-            turns.Add(new Unrolled.Series(instance, isSideBySide
-                ? [new Unrolled.Lanes(null, [.. children.Select(child => ImmutableArray.Create(child))]), .. always]
-                : [.. children, .. always]));
+            Arguments = ArgumentsOf(group, loop.Inside.Arguments),
+            Id = loop.Values.IsEmpty ? applies.Id : $"{applies.Id}[{string.Join(',', loop.Values)}]",
+        });
+        if (group is { AnyOrder: true, Each.IsEmpty: false }) items.Add(BesideEachOther(group, [.. all], applies, before));
+        else items.AddRange(all.Select(turn => Turn(group, turn, applies, before)));
+    }
+
+    private Unrolled.Series Turn(Group group, Around at, Around applies, Around before)
+    {
+        var instance = Add(group, at, before, applies);
+        var children = Walk(group.Children, at);
+        var always = Walk(group.Always, at);
+        return new Unrolled.Series(instance, group.AnyOrder
+            ? [new Unrolled.Lanes(null, [.. children.Select(child => ImmutableArray.Create(child))]), .. always]
+            : [.. children, .. always]);
+    }
+
+    /// <summary>The turns of an any-order group are its lanes: its caution and its <c>always</c> are those of all of them, and the first turn that a vehicle has stands for them.</summary>
+    private Unrolled.Series BesideEachOther(Group group, ImmutableArray<Around> turns, Around applies, Around before)
+    {
+        var lanes = ImmutableArray.CreateBuilder<ImmutableArray<Unrolled>>(turns.Length);
+        var always = ImmutableArray.CreateBuilder<Unrolled>();
+        var earlier = _vehicles.All.Without(_vehicles.All);
+        foreach (var turn in turns)
+        {
+            Add(group, turn, before, applies);
+            lanes.Add(Walk(group.Children, turn));
+            always.AddRange(Walk(group.Always, turn with { Reached = turn.Reached.Without(earlier) }));
+            earlier = earlier.Or(turn.Reached);
         }
 
-        if (group is { AnyOrder: true, Each.IsEmpty: false }) items.Add(new Unrolled.Lanes(null, [.. turns.Select(turn => ImmutableArray.Create(turn))]));
-        else items.AddRange(turns);
+        var whole = new NodeInstance(group, applies.Id, applies.Arguments, before.Reached, applies.Reached, earlier);
+        return new Unrolled.Series(whole, [new Unrolled.Lanes(null, lanes.ToImmutable()), .. always]);
     }
 
     private IEnumerable<(Around Inside, string Value)> Turns(LoopName loop, Around outer) => loop.Values.Select(value => (

@@ -9,4 +9,9 @@ namespace EolSequencer.Language.Binding.Reach;
 internal sealed record Reached(VehicleSet Surely, VehicleSet Maybe)
 {
     public Reached And(Reached other) => new(Surely.And(other.Surely), Maybe.And(other.Maybe));
+
+    public Reached Or(Reached other) => new(Surely.Or(other.Surely), Maybe.Or(other.Maybe));
+
+    /// <summary>Those to which this applies and the other does not.</summary>
+    public Reached Without(Reached other) => new(Surely.Without(other.Maybe), Maybe.Without(other.Surely));
 }

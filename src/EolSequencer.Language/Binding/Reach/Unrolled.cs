@@ -10,7 +10,7 @@ internal abstract record Unrolled
     /// <summary>One step.</summary>
     public sealed record Single(NodeInstance Step) : Unrolled;
 
-    /// <summary>One turn of a group: what is in it, one after the other.</summary>
+    /// <summary>One turn of a group, or an any-order group with all its turns: what is in it, one after the other.</summary>
     public sealed record Series(NodeInstance Group, ImmutableArray<Unrolled> Items) : Unrolled;
 
     /// <summary>What runs side by side: the branches of a <c>together</c>, or the prompts of an any-order group.</summary>

@@ -23,6 +23,8 @@ public sealed class PlanTests : IDisposable
     [InlineData("{ step: a, read: meter.voltage, expect: 1 .. 2 V }", 0.05)]
     [InlineData("{ group: a, each: { door: [left, rear] }, steps: [ { step: b, wait: 3 s } ] }", 6)]
     [InlineData("{ group: a, any-order: true, each: { door: [left, rear] }, steps: [ { step: b, judge: It shuts. } ] }", 6)]
+    [InlineData("{ group: a, any-order: true, each: { door: [left, rear] }, caution: Careful., always: [ { step: c, wait: 1 s } ], steps: [ { step: b, judge: It shuts. } ] }", 9)]
+    [InlineData("{ group: a, each: { door: [left, rear] }, caution: Careful., always: [ { step: c, wait: 1 s } ], steps: [ { step: b, judge: It shuts. } ] }", 12)]
     [InlineData("{ group: a, caution: Careful., steps: [ { step: b, wait: 3 s } ] }", 5)]
     [InlineData("{ together: { one: [ { step: a, wait: 3 s } ], other: [ { step: b, wait: 5 s } ] } }", 5)]
     [InlineData("{ together: { one: [ { step: a, judge: It is lit. } ], other: [ { step: b, judge: It is dark. }, { step: c, wait: 1 s } ] } }", 6)]
