@@ -56,12 +56,7 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IReh
         foreach (var file in _files.Where(file => file.Kind == FileKind.Sequence))
         {
             if (!goesOn()) return false;
-            var load = SequenceLoad.Run(file, folder, cache, withAdvice: true);
-            _tested.Know(file, load);
-            if (load is not { } loaded) continue;
-            sequences.Add(loaded);
-            foreach (var used in loaded.Files) _seen.Add(used);
-            if (!Report.HasErrors) UnusedAdvice.Names(file, loaded.Files.Where(used => used.Kind == FileKind.Fragment), Report);
+            if (Sequence(file) is { } loaded) sequences.Add(loaded);
         }
 
         // Which steps there are, and what none of them uses, is known when every sequence could be read.
@@ -75,6 +70,18 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IReh
         }
 
         return true;
+    }
+
+    // A fault of one sequence says nothing about the next, so each has a report of its own.
+    private SequenceLoad.Loaded? Sequence(PlantFile file)
+    {
+        var own = new Report();
+        var loaded = SequenceLoad.Run(file, folder.Reporting(own), cache, withAdvice: true);
+        _tested.Know(file, own.HasErrors ? null : loaded);
+        foreach (var used in loaded?.Files ?? []) _seen.Add(used);
+        if (loaded is not null && !own.HasErrors) UnusedAdvice.Names(file, loaded.Files.Where(used => used.Kind == FileKind.Fragment), own);
+        Report.Absorb(own, static _ => true);
+        return loaded;
     }
 
     private void CheckUnused(List<SequenceLoad.Loaded> sequences)
@@ -107,8 +114,11 @@ internal sealed class PlantCheck(PlantFolder folder, ExpressionCache cache, IReh
     private void Fragment(PlantFile file)
     {
         if (!_seen.Contains(file)) FragmentCheck.Run(file, folder, cache);
-        if (!Report.HasErrors) UnusedAdvice.Names(file, folder.Of(FileKind.Fragment).Where(other => other != file && Uses(file, other)), Report);
+        if (!HasErrors(file)) UnusedAdvice.Names(file, folder.Of(FileKind.Fragment).Where(other => other != file && Uses(file, other)), Report);
     }
+
+    // A misspelt name is not used; that is told already.
+    private bool HasErrors(PlantFile file) => Report.InOrder.Any(finding => finding is { Severity: Severity.Error, Place.File.Length: > 0 } && Path.GetFullPath(finding.Place.File) == file.Path);
 
     private static bool Uses(PlantFile file, PlantFile other) => file.Root is YamlMap document && NamesUsed.In(document).Holds(other.Id);
 

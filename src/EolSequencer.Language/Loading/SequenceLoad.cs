@@ -48,7 +48,7 @@ internal sealed class SequenceLoad
         if (Context(head) is not { } context || SequenceBinder.Bind(head, context) is not { } bound) return null;
 
         // An author hears of faults in expressions also when there are others, but what builds on them waits.
-        if (!_batch.Compile() || _report.HasErrors) return null;
+        if (!_batch.Compile() || _report.HasErrors || _files.Exists(used => used.HasErrors)) return null;
         var instances = ReachChecks.Run(bound, head.VehicleType.Place, context.Vehicle.Limits, _places, _report);
         var plan = withAdvice && instances is not null && !_report.HasErrors ? AdviceChecks.Run(bound, instances, context, _report) : null;
         var sequence = bound with { CompiledHash = _batch.Hash, Sources = [.. _files.Select(used => used.Copy).OfType<SourceCopy>(), .. context.Vehicle.Tables] };

@@ -13,6 +13,7 @@ public sealed class PlantFile
     private readonly PlantTexts _texts;
     private SourceText? _text;
     private YamlNode? _root;
+    private bool _hasErrors;
 
     internal PlantFile(string path, string relativePath, FileHeader? header, Report report, PlantTexts texts)
     {
@@ -56,6 +57,16 @@ public sealed class PlantFile
         }
     }
 
+    /// <summary>True when its syntax has a fault, also when the document could be mended and is there.</summary>
+    internal bool HasErrors
+    {
+        get
+        {
+            Read();
+            return _hasErrors;
+        }
+    }
+
     /// <summary>Where the id stands, or the file as a whole.</summary>
     internal SourcePlace IdPlace =>
         Root is YamlMap { Entries: [{ Value: YamlScalar id }, ..] } ? id.ContentPlace
@@ -71,6 +82,9 @@ public sealed class PlantFile
     {
         if (IsRead) return;
         IsRead = true;
-        (_text, _root) = _texts.Read(Path, _report);
+        var own = new Report();
+        (_text, _root) = _texts.Read(Path, own);
+        _hasErrors = own.HasErrors;
+        _report.Absorb(own, static _ => true);
     }
 }

@@ -22,6 +22,26 @@ public sealed class PlantCheckerTests : IDisposable
         Assert.Equal("UNT001", finding.Code.Id);
     }
 
+    /// <summary>What builds on a faulty document waits, but no other document does.</summary>
+    [Fact]
+    public void A_fault_of_one_sequence_hides_nothing_of_the_next()
+    {
+        const string Head = "revision: 1\nvehicle-type: teal\nstation-kind: startup\ndevices: { meter: supply-meter }\ndefaults: { within: 5 s }\nsteps:\n";
+        string[] paths =
+        [
+            _plant.Put("sequences/first.yaml", $"sequence: first\n{Head}  - {{ step: a, read: meter.nothing, expect: 1 .. 2 V }}\n"),
+            _plant.Put("sequences/second.yaml", $"sequence: second\n{Head}  - {{ step: a, when: vehicle.tow, read: meter.voltage, expect: 1 .. 2 V }}\n  - {{ step: b, compute: results.a.V, unit: V, expect: 1 .. 2 V }}\n"),
+            _plant.Put("sequences/third.yaml", $"sequence: third\n{Head}  - {{ step: a, read: meter.voltage }}\n"),
+            _plant.Put("sequences/fourth.yaml", $"sequence: fourth\n{Head}  - {{ step: a, read: meter.voltage, expect: 1 .. 2 V,  }}\n  - *anchor\n"),
+        ];
+
+        var together = PlantChecker.Check(paths, ExpressionCache.None).Diagnostics;
+        var alone = paths.SelectMany(path => PlantChecker.Check([path], ExpressionCache.None).Diagnostics).ToList();
+
+        Assert.Equal(4, alone.Select(finding => finding.Place.File).Distinct().Count());
+        Assert.Equal(alone.Select(finding => finding.ToString()).Order(StringComparer.Ordinal), together.Select(finding => finding.ToString()).Order(StringComparer.Ordinal));
+    }
+
     [Fact]
     public void A_folder_above_plants_means_all_of_them()
     {
