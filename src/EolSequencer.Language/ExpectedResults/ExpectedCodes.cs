@@ -29,6 +29,9 @@ public static class ExpectedCodes
     public static readonly DiagnosticCode NothingExpected = Error("RES008",
         "A step of which nothing is expected", "write a verdict behind it, or what it must be");
 
+    public static readonly DiagnosticCode Contradiction = Error("RES009",
+        "Expectations that no run can meet together", "change one of them");
+
     public static readonly DiagnosticCode UnknownFault = Error("RES010",
         "A fault that no simulated vehicle can have", "choose a fault point of simulators/README.md");
 

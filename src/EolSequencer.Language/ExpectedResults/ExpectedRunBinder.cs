@@ -66,6 +66,7 @@ internal sealed class ExpectedRunBinder(YamlScalar name, MapReader test, MapRead
         var known = plant.Steps(sequenceFile, loaded);
         var only = Only(known);
         var steps = Steps(known);
+        if (verdict is not null && steps.Length == (test.FreeMap("steps")?.Entries.Count ?? 0)) Contradictions.Find(loaded.Sequence, verdict, others, steps, Report);
         if (OrderLoader.Bind(order, plant.Folder, plant.Cache, loaded.Sequence.VehicleType) is not { } vehicle) return null;
         foreach (var misfit in OrderLoader.CheckType(vehicle, loaded.Sequence, orderAt.Place)) Report.Add(misfit);
         return verdict is null || Report.HasErrors ? null : new ExpectedRun

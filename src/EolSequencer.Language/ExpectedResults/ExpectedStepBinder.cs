@@ -54,7 +54,7 @@ internal static class ExpectedStepBinder
             Attempts = Of(keys, "attempts", (int?)keys.Whole("attempts")),
             Cause = Of(keys, "cause", keys.Word("cause", Causes)),
         };
-        return CanRun(step, keys) ? step : null;
+        return CanBe(step, keys) ? step : null;
     }
 
     private static Stated<T>? Of<T>(MapReader keys, string key, T? value) where T : struct =>
@@ -82,8 +82,14 @@ internal static class ExpectedStepBinder
     private static Expectation? Bind(YamlNode node, JudgedValue judged, Report report) =>
         ExpectationParser.Parse(node, report) is { } syntax ? new ExpectationBinder(judged, new WrittenNames(report), report).Bind(syntax) : null;
 
-    private static bool CanRun(ExpectedStep step, MapReader keys)
+    private static bool CanBe(ExpectedStep step, MapReader keys)
     {
+        if (step is { State.Value: StepState.Pass, Cause: { } cause })
+        {
+            keys.Report.Add(ExpectedCodes.Contradiction, cause.Place, $"'{step.Path}' is to pass, so there is no cause why it has no value");
+            return false;
+        }
+
         if (step.State is not { } state || state.Value.HasRun()) return true;
         if (keys.Map.Entries.FirstOrDefault(entry => entry.Key.Text != "verdict") is not { } other) return true;
         keys.Report.Add(ExpectedCodes.DoesNotRun, other.Key.Place, $"'{step.Path}' is to be {state.Value.Word()}, so there is no '{other.Key.Text}' of it");

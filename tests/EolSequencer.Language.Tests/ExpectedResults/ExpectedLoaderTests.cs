@@ -23,7 +23,7 @@ public sealed class ExpectedLoaderTests : IDisposable
 
         Assert.Equal(("good", 3ul, "T-1", "startup", "startup_1"), (good.Name, good.Seed, good.Order.Id, good.Sequence.Id, good.Station.Id));
         Assert.Equal((Verdict.Pass, OtherSteps.Pass), (good.Verdict.Value, good.Others.Value));
-        Assert.Equal((7ul, Verdict.Fail, OtherSteps.PassOrNotReached), (many.Seed, many.Verdict.Value, many.Others.Value));
+        Assert.Equal((7ul, Verdict.Error, OtherSteps.PassOrNotReached), (many.Seed, many.Verdict.Value, many.Others.Value));
         Assert.Equal("lamp_open=fog", Assert.Single(many.Faults).Value);
         Assert.Equal(["rest", "lamps", "units[gateway]", "vin"], many.Only);
         Assert.Same(good.Sequence, many.Sequence);
@@ -93,6 +93,17 @@ public sealed class ExpectedLoaderTests : IDisposable
         _plant.Put("sequences/second.yaml", File.ReadAllText(_plant.PathOf("sequences/startup.yaml")).Replace("sequence: startup", "sequence: second", StringComparison.Ordinal));
         Assert.Equal("STA008", Assert.Single(Load(path).Diagnostics).Code.Id);
     }
+
+    /// <summary>What is not sure is left to the rehearsal.</summary>
+    [Theory]
+    [InlineData("verdict: fail, others: any")]
+    [InlineData("verdict: inconclusive, others: not-reached")]
+    [InlineData("verdict: inconclusive, steps: { ripple: not-reached }")]
+    [InlineData("verdict: fail, steps: { rest: { attempts: 1 } }")]
+    [InlineData("verdict: error, steps: { rest: error, ripple: fail }")]
+    [InlineData("verdict: pass, steps: { tell: error }")]
+    public void What_a_run_can_meet_is_no_contradiction(string test) =>
+        Assert.Empty(Load(_plant.Put("odd.yaml", $"expected-results: odd\nstation: startup_1\norder: T-1\ntests: {{ t: {{ {test} }} }}\n")).Diagnostics);
 
     [Fact]
     public void A_fault_of_the_sequence_is_told_and_its_tests_are_not_run()

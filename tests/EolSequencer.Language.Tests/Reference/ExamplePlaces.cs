@@ -51,9 +51,9 @@ internal static class ExamplePlaces
             "order: odd\nvin: GFVRRNFP7VF100231\nvehicle-type: small\noptions: { rims: steel, powertrain: petrol }\nfacts: { coding: FPSPSN01 }",
             ReferenceText.Block(ReferenceText.BlockLines.Single(line => ReferenceText.Block(line).StartsWith("order:", StringComparison.Ordinal))).TrimEnd()),
         ["operator-script"] = new("§\n", "operator-script: odd\nanswers: { seen: ok }"),
-        ["expected-results"] = new("§\n", "expected-results: odd\nstation: startup_1\norder: FV-100231\ntests: { one: { verdict: fail } }"),
-        ["expected-results 2"] = new(Tests + "§\n", "station: startup_1\norder: FV-100231\nverdict: fail", "station: startup_1\nverdict: fail"),
-        ["expected-results 3"] = new(Tests + "station: startup_1\n    order: FV-100231\n    verdict: error\n    steps:\n      rest.voltage:\n        §\n", "verdict: pass", "verdict: error"),
+        ["expected-results"] = new("§\n", "expected-results: odd\nstation: startup_1\norder: FV-100231\ntests: { one: { verdict: pass } }"),
+        ["expected-results 2"] = new(Tests + "§\n", "station: startup_1\norder: FV-100231\nverdict: pass", "station: startup_1\nverdict: pass", "station: startup_1\norder: FV-100231\nverdict: fail\nothers: any"),
+        ["expected-results 3"] = new(Tests + "station: startup_1\n    order: FV-100231\n    verdict: error\n    others: any\n    steps:\n      rest.voltage:\n        §\n", "verdict: pass", "verdict: error"),
         ["sequence"] = new(
             "§\n",
             """

@@ -9,7 +9,10 @@ internal sealed record StepPath(Node Node, string Id, string Pattern)
 {
     /// <summary>Every step and group of a sequence, whichever vehicle it is, in written order.</summary>
     public static IEnumerable<StepPath> In(CheckedSequence sequence) =>
-        In([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict], "", "");
+        In([.. sequence.Prepare, .. sequence.Steps, .. sequence.Always, .. sequence.AfterVerdict]);
+
+    /// <summary>The same of some nodes that lie in no group.</summary>
+    public static IEnumerable<StepPath> In(IEnumerable<Node> nodes) => In(nodes, "", "");
 
     private static IEnumerable<StepPath> In(IEnumerable<Node> nodes, string id, string pattern) => nodes.SelectMany(node => Of(node, id, pattern));
 
