@@ -9,6 +9,9 @@ namespace EolSequencer.Benchmarks.Plants;
 /// </summary>
 internal static class ManySteps
 {
+    /// <summary>So many steps have one of each kind.</summary>
+    public const int Kinds = 10;
+
     /// <returns>The sequence's full path.</returns>
     public static string Write(DemoCopy plant, int steps)
     {
@@ -32,7 +35,7 @@ internal static class ManySteps
         return plant.Write(Path.Combine("startup", "many.yaml"), text.ToString());
     }
 
-    private static string Step(int step) => (step % 10) switch
+    private static string Step(int step) => (step % Kinds) switch
     {
         4 or 8 => "wait: 1 ms",
         6 => string.Create(CultureInfo.InvariantCulture, $"compute: 'results.s{step - 1}.V + {step}', unit: V, expect: at least 0 V"),
