@@ -15,6 +15,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ProbeCommand.Make(console),
     RunCommand.Make(console),
     TestCommand.Make(console),
+    RehearseCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),
 };

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Simulators.ControlUnits;
 using EolSequencer.Simulators.Physics;
 
@@ -12,6 +13,7 @@ public sealed class FaultPoint
 
     private readonly Action<FaultTarget, string?, double> _apply;
     private readonly Func<Equipment, string?, bool> _isPossible;
+    private Func<StepAction, bool>? _concerns;
 
     private FaultPoint(
         string name, FaultKind kind, StepClass @class, string effect, Action<FaultTarget, string?, double> apply, Func<Equipment, string?, bool>? isPossible)
@@ -36,6 +38,9 @@ public sealed class FaultPoint
 
     /// <summary>Any text is a place: the pattern of a step id.</summary>
     public bool TakesAnyPlace { get; private init; }
+
+    /// <summary>Whether a point that wants a step can make this one go wrong.</summary>
+    public bool Concerns(Step step) => _concerns?.Invoke(step.Action) ?? false;
 
     /// <summary>The number it has when none is given, just enough to be wrong; null when it has no number.</summary>
     public double? Number { get; private init; }
@@ -92,8 +97,8 @@ public sealed class FaultPoint
             Unit = unit,
         };
 
-    internal static FaultPoint ForStep(string name, FaultKind kind, StepClass @class, string effect, Action<FaultTarget, string> apply) =>
-        new(name, kind, @class, effect, (target, place, _) => apply(target, place!), null) { TakesAnyPlace = true };
+    internal static FaultPoint ForStep(string name, FaultKind kind, StepClass @class, string effect, Func<StepAction, bool> concerns, Action<FaultTarget, string> apply) =>
+        new(name, kind, @class, effect, (target, place, _) => apply(target, place!), null) { TakesAnyPlace = true, _concerns = concerns };
 
     internal static FaultPoint Lasting(string name, FaultKind kind, StepClass @class, string effect, Action<FaultTarget, TimeSpan?> apply) =>
         new(name, kind, @class, effect, (target, _, value) => apply(target, value > 0 ? TimeSpan.FromSeconds(value) : null), null)

@@ -9,6 +9,7 @@ namespace EolSequencer.Simulators.Operators;
 internal static class StartUpPlans
 {
     private static readonly TimeSpan Tap = TimeSpan.FromMilliseconds(350);
+    private static readonly TimeSpan Notch = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Swing = TimeSpan.FromMilliseconds(1400);
 
     private static readonly FrozenDictionary<string, Plan> ByPattern = new Dictionary<string, Plan>
@@ -95,7 +96,12 @@ internal static class StartUpPlans
             errand.KeepHolding(() => errand.Van.Brakes.Press(false));
         }),
         ["reverse.clear_picture"] = new Plan.Look(van => van.Selector.ShowsPicture(van.Now) ? Where(van.Selector.PictureFault) : "dark"),
-        ["reverse.park"] = Do(errand => errand.Van.Selector.Select(Selector.Park)),
+        ["reverse.park"] = Do(errand =>
+        {
+            errand.Van.Selector.Select(Selector.Neutral);
+            errand.Then(Notch, () => errand.Van.Selector.Select(Selector.Drive));
+            errand.Then(Notch, () => errand.Van.Selector.Select(Selector.Park));
+        }),
         ["start.refused"] = Do(PressStart),
         ["start.engine.start_time"] = Do(StartDrive),
         ["start.drive.ready"] = Do(StartDrive),

@@ -15,4 +15,9 @@ public static class StationLoader
         var station = PlantFiles.Open(path, FileKind.Station, report) is { } found ? StationBinder.Bind(found.File, found.Folder) : null;
         return new StationResult(report.HasErrors ? null : station, report.InOrder);
     }
+
+    /// <summary>The files of all stations of a plant, by path; empty when there is no plant.</summary>
+    /// <param name="path">A file or folder of the plant.</param>
+    public static IReadOnlyList<string> FilesIn(string path) =>
+        [.. (PlantFolder.Find(path, new Report())?.Of(FileKind.Station) ?? []).Select(file => file.Path).Order(StringComparer.Ordinal)];
 }

@@ -26,6 +26,7 @@ public static class VirtualRun
             // The token of the outside is looked at on the run's thread, so the run stays on it.
             if (stop.IsCancellationRequested) stopping.Cancel();
         });
+        if (request.Longest is { } longest) time.At(longest, stopping.Cancel);
         var end = time.Run(() => VehicleRun.RunAsync(
             new VehicleRunRequest
             {
@@ -74,6 +75,9 @@ public sealed record VirtualRunRequest
 
     /// <summary>Stands in for the simulated person, or around it; null: the simulated person.</summary>
     public Func<IOperator, TimeProvider, IOperator>? Operator { get; init; }
+
+    /// <summary>When the run is stopped as if somebody had, in virtual time; null: a run that waits for ever is a fault of the caller.</summary>
+    public TimeSpan? Longest { get; init; }
 
     /// <summary>Told what devices find that whoever looks after the station should know.</summary>
     public Action<string> Note { get; init; } = _ => { };

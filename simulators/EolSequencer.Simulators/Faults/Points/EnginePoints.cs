@@ -23,7 +23,7 @@ internal static class EnginePoints
             (target, speed) => target.Van.Engine.FlareSpeed = speed, IsPetrol),
         OneNumber("idle_speed", FaultKind.Drift, StepClass.Function, "the engine idles at", 905, "1/min",
             (target, speed) => target.Van.Engine.IdleSpeed = speed, IsPetrol),
-        OneNumber("idle_hunting", FaultKind.Noise, StepClass.Function, "the idle swings to either side by", 260, "1/min",
+        OneNumber("idle_hunting", FaultKind.Noise, StepClass.Function, "the idle swings to either side by", 90, "1/min",
             (target, swing) => target.Van.Engine.Hunting = swing, IsPetrol),
         OneNumber("oil_pressure", FaultKind.Drift, StepClass.Safety, "oil pressure at idle", 0.8, "bar",
             (target, bar) => target.Van.Engine.OilPressure = bar, IsPetrol),

@@ -1,4 +1,5 @@
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Sequences;
 using static EolSequencer.Simulators.Faults.FaultPoint;
 
 namespace EolSequencer.Simulators.Faults.Points;
@@ -16,11 +17,11 @@ internal static class OperatorPoints
             target => target.Operator.ScansOtherLabel = true),
         One("mixes_up_sides", FaultKind.OperatorError, StepClass.Function, "left is taken for right",
             target => target.Operator.MixesUpSides = true),
-        One("pedal_let_go", FaultKind.OperatorError, StepClass.Safety, "the brake pedal is let go at once, the first time",
+        One("pedal_let_go", FaultKind.OperatorError, StepClass.Other, "the brake pedal is let go at once, the first time",
             target => target.Operator.LetsGoOfPedal = true),
         ForStep("ignores", FaultKind.OperatorError, StepClass.Function, "nothing is done or answered at that step",
-            (target, step) => target.Operator.Ignored.Add(step)),
+            action => action.Prompt is not null, (target, step) => target.Operator.Ignored.Add(step)),
         ForStep("misjudges", FaultKind.OperatorError, StepClass.Function, "at that step good is called bad and bad good",
-            (target, step) => target.Operator.Misjudged.Add(step)),
+            action => action is StepAction.Judge, (target, step) => target.Operator.Misjudged.Add(step)),
     ];
 }
