@@ -11,6 +11,7 @@ internal static class Catalogue
         ["start"] = Start.StartBenchmark.Run,
         ["editor"] = Editor.EditorBenchmark.Run,
         ["load"] = Load.LoadBenchmark.Run,
+        ["campaign"] = Campaign.CampaignBenchmark.Run,
         ["growth"] = Load.GrowthBenchmark.Run,
     };
 

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using EolSequencer.Cli.Commands;
 using EolSequencer.Cli.Output;
 using EolSequencer.Language.Diagnostics;
@@ -59,7 +61,11 @@ internal sealed class CampaignPreparation(IAnsiConsole told, RehearseChoices cho
         return fitting;
     }
 
+    // What stands in the files decides, also where no expression is compiled of it.
+    private static string SourcesOf(CheckedSequence sequence) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.ASCII.GetBytes(string.Join(' ', sequence.Sources.Select(source => source.Hash).Order(StringComparer.Ordinal)))));
+
     private CampaignHead HeadOf(CheckedSequence sequence, Plant plant, StationFile station, CampaignPlan plan) => new(
-        plant.Id, station.Id, sequence.Id, sequence.Revision, sequence.CompiledHash, (long?)sequence.CycleTime?.TotalMicroseconds, choices.Settings.Text, plan.Jobs.Count,
+        plant.Id, station.Id, sequence.Id, sequence.Revision, SourcesOf(sequence), (long?)sequence.CycleTime?.TotalMicroseconds, choices.Settings.Text, plan.Jobs.Count,
         VehicleRun.Program, $"eol run {_path} --station {station.Place.File}");
 }

@@ -17,7 +17,7 @@ public sealed class CampaignFile : IDisposable
     private const int ApplicationId = 0x656F6C63;
 
     private const string Tables = """
-        CREATE TABLE head (plant TEXT, station TEXT, sequence TEXT, revision INTEGER, compiled TEXT, cycle_us INTEGER, settings TEXT, jobs INTEGER, program TEXT, command TEXT) STRICT;
+        CREATE TABLE head (plant TEXT, station TEXT, sequence TEXT, revision INTEGER, sources TEXT, cycle_us INTEGER, settings TEXT, jobs INTEGER, program TEXT, command TEXT) STRICT;
         CREATE TABLE vehicle (number INTEGER PRIMARY KEY, options TEXT NOT NULL, order_text TEXT NOT NULL) STRICT;
         CREATE TABLE step (vehicle INTEGER NOT NULL, place INTEGER NOT NULL, id TEXT NOT NULL, class TEXT NOT NULL, judged INTEGER NOT NULL, PRIMARY KEY (vehicle, place)) STRICT, WITHOUT ROWID;
         CREATE TABLE fault (text TEXT PRIMARY KEY, place INTEGER NOT NULL, point TEXT NOT NULL, kind TEXT NOT NULL, class TEXT NOT NULL, effect TEXT NOT NULL, person INTEGER NOT NULL) STRICT;
@@ -53,7 +53,8 @@ public sealed class CampaignFile : IDisposable
             if (connection.ExecuteScalar<int>("PRAGMA application_id") != ApplicationId) return Refused(connection, $"{path} is no campaign");
             var form = connection.ExecuteScalar<int>("PRAGMA user_version");
             if (form != Form) return Refused(connection, $"{path} has the form {form} of another version of this program, this one reads {Form}: run the campaign again into another file");
-            var head = connection.QuerySingle<HeadRow>("SELECT plant, station, sequence, revision, compiled, cycle_us AS cycle, settings, jobs, program, command FROM head").Head;
+            connection.Execute("PRAGMA synchronous = NORMAL");
+            var head = connection.QuerySingle<HeadRow>("SELECT plant, station, sequence, revision, sources, cycle_us AS cycle, settings, jobs, program, command FROM head").Head;
             return (new CampaignFile(connection, head), null);
         }
         catch (Exception fault) when (fault is SqliteException or InvalidOperationException)
@@ -70,11 +71,12 @@ public sealed class CampaignFile : IDisposable
         try
         {
             connection = Connect(path, SqliteOpenMode.ReadWriteCreate);
+            connection.Execute("PRAGMA journal_mode = WAL; PRAGMA synchronous = NORMAL;");
             connection.Execute($"PRAGMA application_id = {ApplicationId}; PRAGMA user_version = {Form};");
             using var all = connection.BeginTransaction();
             connection.Execute(Tables);
             connection.Execute(
-                "INSERT INTO head VALUES (@Plant, @Station, @Sequence, @Revision, @Compiled, @CycleMicroseconds, @Settings, @Jobs, @Program, @Command)", head);
+                "INSERT INTO head VALUES (@Plant, @Station, @Sequence, @Revision, @Sources, @CycleMicroseconds, @Settings, @Jobs, @Program, @Command)", head);
             foreach (var vehicle in plan.Vehicles) Add(connection, sequence, vehicle);
             connection.Execute("INSERT INTO fault VALUES (@Text, @Place, @Point, @Kind, @Class, @Effect, @Person)", plan.Faults.Select((fault, place) => new
             {
@@ -126,7 +128,6 @@ public sealed class CampaignFile : IDisposable
     {
         var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ToString());
         connection.Open();
-        connection.Execute("PRAGMA journal_mode = WAL; PRAGMA synchronous = NORMAL;");
         return connection;
     }
 
@@ -158,8 +159,8 @@ public sealed class CampaignFile : IDisposable
     }
 
     private sealed record HeadRow(
-        string Plant, string Station, string Sequence, long Revision, string Compiled, long? Cycle, string Settings, long Jobs, string Program, string Command)
+        string Plant, string Station, string Sequence, long Revision, string Sources, long? Cycle, string Settings, long Jobs, string Program, string Command)
     {
-        public CampaignHead Head => new(Plant, Station, Sequence, (int)Revision, Compiled, Cycle, Settings, (int)Jobs, Program, Command);
+        public CampaignHead Head => new(Plant, Station, Sequence, (int)Revision, Sources, Cycle, Settings, (int)Jobs, Program, Command);
     }
 }

@@ -13,6 +13,7 @@ internal sealed class CampaignJournal(CampaignJob job) : IRunJournal
     private readonly Dictionary<string, JudgedNumber> _numbers = new(StringComparer.Ordinal);
     private RunEnded? _ended;
     private Asked? _open;
+    private int _judged;
 
     public void Append(RunEvent next)
     {
@@ -25,8 +26,8 @@ internal sealed class CampaignJournal(CampaignJob job) : IRunJournal
     }
 
     public CampaignResult Result(ImmutableArray<string> faults) => _ended is { } ended
-        ? new CampaignResult(job, ended.RollUp.Verdict, ended.RollUp.Releases, ended.At, [.. _worse.Values.OrderBy(one => one.At)], [.. _numbers.Values], null)
-        : new CampaignResult(job, Verdict.Error, false, 0, [], [], faults.IsEmpty ? "the run did not end" : string.Join("; ", faults));
+        ? new CampaignResult(job, ended.RollUp.Verdict, ended.RollUp.Releases, _judged, ended.At, [.. _worse.Values.OrderBy(one => one.At)], [.. _numbers.Values], null)
+        : new CampaignResult(job, Verdict.Error, false, 0, 0, [], [], faults.IsEmpty ? "the run did not end" : string.Join("; ", faults));
 
     // A run that had to be stopped waited for the last thing that was asked.
     private void End(RunEnded ended)
@@ -38,6 +39,7 @@ internal sealed class CampaignJournal(CampaignJob job) : IRunJournal
     private void Take(Judged judged)
     {
         if (_open?.Step == judged.Step) _open = null;
+        if (judged.Measured != Verdict.None) _judged++;
         if (judged.Counted > Verdict.Pass) _worse[judged.Step] = new Deviation(judged.Step, judged.Counted, judged.At);
         else _worse.Remove(judged.Step);
         if (!job.Faults.IsEmpty) return;

@@ -12,8 +12,8 @@ namespace EolSequencer.Rehearsal.Campaigns;
 /// </summary>
 /// <remarks>
 /// Pairs: every two fault points that a vehicle can have together are tried together once, on one vehicle. With two faults
-/// in a run nothing smaller covers all pairs. Places and vehicles go round, so that over all pairs of a point each of its
-/// places has its turn.
+/// in a run nothing smaller covers all pairs. Vehicles go round, and of a point's places the one with the fewest runs so far is
+/// taken, so that over all pairs of a point each of its places has its turn.
 /// </remarks>
 public sealed class CampaignPlan
 {
@@ -75,6 +75,7 @@ public sealed class CampaignPlan
     private void AddPairs()
     {
         var points = Faults.Where(fault => !fault.Point.TakesAnyPlace).Select(fault => fault.Point).Distinct().ToList();
+        var used = Faults.ToDictionary(fault => fault, _ => 0);
         var turn = 0;
         for (var one = 0; one < points.Count; one++)
         {
@@ -83,19 +84,18 @@ public sealed class CampaignPlan
                 for (var tried = 0; tried < Vehicles.Length; tried++)
                 {
                     var vehicle = Vehicles[(turn + tried) % Vehicles.Length];
-                    if (Turn(vehicle, points[one], turn) is not { } first || Turn(vehicle, points[other], turn) is not { } second) continue;
+                    if (LeastUsed(vehicle, points[one], used) is not { } first || LeastUsed(vehicle, points[other], used) is not { } second) continue;
                     Add(vehicle, _settings.FirstSeed, first, second);
+                    used[first]++;
+                    used[second]++;
                     break;
                 }
             }
         }
     }
 
-    private InjectedFault? Turn(CampaignVehicle vehicle, FaultPoint point, int turn)
-    {
-        var places = _possible[vehicle.Number].Where(fault => fault.Point == point).ToList();
-        return places.Count == 0 ? null : places[turn % places.Count];
-    }
+    private InjectedFault? LeastUsed(CampaignVehicle vehicle, FaultPoint point, Dictionary<InjectedFault, int> used) =>
+        _possible[vehicle.Number].Where(fault => fault.Point == point).MinBy(fault => used[fault]);
 
     private void Add(CampaignVehicle vehicle, ulong seed, params ImmutableArray<InjectedFault> faults) =>
         _jobs.Add(new CampaignJob(_jobs.Count, vehicle, seed, faults));

@@ -30,11 +30,7 @@ public static class CampaignReader
             FalseAlarms = [.. results.Where(result => result is { First: null, Trouble: null, Releases: 0 }).Select(result => new FalseAlarm(Key(result, options), result.Worst, Deviations(deviations[result.Job])))],
             Masked = Masked(results, faults, options),
             PairRuns = results.Count(result => result.Second is not null),
-            Margins = Margins(connection.Query<NumberRow>("""
-                SELECT number.step, result.vehicle, count(*) AS runs, avg(value) AS mean, avg(value * value) AS squares, min(low) AS low, min(high) AS high,
-                       sum(value < low OR value > high) AS outside, min(value) AS least, max(value) AS most
-                FROM number JOIN result ON result.job = number.job GROUP BY number.step, result.vehicle
-                """), options),
+            Margins = Margins(connection.Query<NumberRow>("SELECT step, vehicle, value, low, high FROM number JOIN result ON result.job = number.job", buffered: false), options),
             Flaky = Flaky([.. results.Where(result => result is { First: null, Trouble: null })], deviations, options),
             Troubles = [.. results.Where(result => result.Trouble is not null).Select(result => result.Trouble!).Distinct()],
             Times = Times([.. results.Where(result => result is { First: null, Trouble: null }).Select(result => result.Took / 1e6).Order()]),
@@ -99,16 +95,19 @@ public static class CampaignReader
 
     private static ImmutableArray<Margin> Margins(IEnumerable<NumberRow> rows, Dictionary<long, string> options) =>
     [
-        .. rows.Where(row => row.Runs >= LeastForMargin).Select(row => Margin(row, options[row.Vehicle]))
+        .. rows.GroupBy(row => (row.Step, row.Vehicle), (key, numbers) => (key.Step, Options: options[key.Vehicle], Numbers: numbers.ToList()))
+            .Where(group => group.Numbers.Count >= LeastForMargin).Select(group => Margin(group.Step, group.Options, group.Numbers))
             .OrderBy(margin => margin.Distance ?? double.MaxValue).ThenBy(margin => margin.Step, StringComparer.Ordinal),
     ];
 
-    private static Margin Margin(NumberRow row, string options)
+    private static Margin Margin(string step, string options, List<NumberRow> numbers)
     {
-        var variance = Math.Max(0, row.Squares - (row.Mean * row.Mean)) * row.Runs / (row.Runs - 1);
-        var deviation = row.Least == row.Most ? 0 : Math.Sqrt(variance);
-        var toEnd = Math.Min(row.Low is { } low ? row.Mean - low : double.PositiveInfinity, row.High is { } high ? high - row.Mean : double.PositiveInfinity);
-        return new Margin(row.Step, options, (int)row.Runs, row.Mean, deviation, row.Low, row.High, deviation > 0 ? toEnd / deviation : null, (int)row.Outside);
+        var mean = numbers.Average(row => row.Value);
+        var deviation = Math.Sqrt(numbers.Sum(row => (row.Value - mean) * (row.Value - mean)) / (numbers.Count - 1));
+        var (low, high) = (numbers[0].Low, numbers[0].High);
+        var toEnd = Math.Min(low is { } least ? mean - least : double.PositiveInfinity, high is { } most ? most - mean : double.PositiveInfinity);
+        return new Margin(
+            step, options, numbers.Count, mean, deviation, low, high, deviation > 0 ? toEnd / deviation : null, numbers.Count(row => row.Value < row.Low || row.Value > row.High));
     }
 
     private static RunTimes? Times(List<double> seconds) =>
@@ -137,6 +136,5 @@ public static class CampaignReader
 
     private sealed record StepRow(string Id, string Class, long Judged);
 
-    private sealed record NumberRow(
-        string Step, long Vehicle, long Runs, double Mean, double Squares, double? Low, double? High, long Outside, double Least, double Most);
+    private sealed record NumberRow(string Step, long Vehicle, double Value, double? Low, double? High);
 }
