@@ -136,12 +136,8 @@ internal sealed class Attempt : IDisposable
     }
 
     /// <summary>The end of a step that found a value: judged where something is expected of it.</summary>
-    public AttemptEnd Found(Value value, long stamp) => Step.Expect is null
-        ? new AttemptEnd(Ending.ValueTaken, stamp) { Value = value, Criteria = [ValueJudge.Unjudged("", value)] }
-        : new AttemptEnd(Ending.ValueJudged, stamp) { Value = value, Criteria = [Judge.Judge("", value, Planned.Expect!)] };
-
-    /// <summary>Judges by the step's decision, uncertainty and what it says of recording only.</summary>
-    public ValueJudge Judge => new(Scope, Step.Decision, Step.Uncertainty, Step.ExpectIsRecordOnly);
+    public AttemptEnd Found(Value value, long stamp) =>
+        new(Step.Expect is null ? Ending.ValueTaken : Ending.ValueJudged, stamp) { Value = value, Criteria = [StepJudging.Value(Planned, Scope, "", value)] };
 
     public static string Text(TimeSpan time) => time.TotalSeconds >= 1
         ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{time.TotalSeconds:0.###} s")

@@ -100,11 +100,10 @@ internal sealed class ConditionAction
     /// <summary>The time from the start, or from the first moment of <c>since</c>, to the first moment of the ending condition.</summary>
     private CriterionResult? Takes()
     {
-        if (_attempt.Step.Takes is not { } expect) return null;
+        if (_attempt.Step.Takes is null) return null;
         var from = _since is null ? _attempt.Start : _sinceAt ?? throw new ExpressionFault($"'{_attempt.Step.Since}' was never seen true, so there is no time to judge");
         var seconds = (decimal)_attempt.Run.Between(from, _trueAt!.Value).Ticks / TimeSpan.TicksPerSecond;
-        var judge = new ValueJudge(_attempt.Scope, Decision.Simple, null, _attempt.Step.TakesIsRecordOnly);
-        return judge.Judge("takes", new NumberValue(seconds, UnitTable.Second), expect);
+        return StepJudging.Time(_attempt.Planned, _attempt.Scope, seconds);
     }
 
     private void Limit() => _end.TrySetResult(_attempt.Cut(AtLimit));

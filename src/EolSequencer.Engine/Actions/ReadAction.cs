@@ -32,14 +32,12 @@ internal static class ReadAction
             if (readings[at].Value is { } value)
             {
                 values.Add((indexes[at], value));
-                criteria.Add(attempt.Planned.Expect is { } expect
-                    ? attempt.Judge.Judge(indexes[at], value, expect)
-                    : ValueJudge.Unjudged(indexes[at], value));
+                criteria.Add(StepJudging.Value(attempt.Planned, attempt.Scope, indexes[at], value));
                 continue;
             }
 
             var end = await attempt.MissingAsync(read.Channel, read.Description, readings[at]);
-            criteria.Add(ValueJudge.Missing(indexes[at], end.AsMissing, attempt.Step.ExpectIsRecordOnly));
+            criteria.Add(StepJudging.Missing(attempt.Planned, indexes[at], end.AsMissing));
             if (missing is null || end.AsMissing > missing.AsMissing) missing = end;
         }
 

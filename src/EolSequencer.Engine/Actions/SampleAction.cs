@@ -53,7 +53,7 @@ internal static class SampleAction
 
         run.Log.Append((n, at) => new SeriesRecorded { N = n, At = at, Step = attempt.Planned.Id, Channel = sample.Channel.ToString(), Points = points.DrainToImmutable() });
         _ = attempt.Readings; // The series holds them.
-        if (missed <= sample.MayMiss && Reduce(values, sample.Reduce) is { } value) return attempt.Found(value, run.Now);
+        if (missed <= sample.MayMiss && Reductions.Of(values, sample.Reduce) is { } value) return attempt.Found(value, run.Now);
         var end = newestMissing.Missing is null
             ? new AttemptEnd(Ending.Missing, run.Now) { Cause = MissingCause.Late }
             : await attempt.MissingAsync(sample.Channel, sample.Description, newestMissing);
@@ -69,37 +69,5 @@ internal static class SampleAction
         isOver = () => condition.IsTrue == true;
         watch.Begin(null);
         return watch;
-    }
-
-    private static NumberValue? Reduce(List<NumberValue> values, Reduction reduce)
-    {
-        if (reduce == Reduction.Count) return new NumberValue(values.Count, null);
-        if (values.Count == 0) return null;
-        var numbers = values.ConvertAll(value => value.Number);
-        var number = reduce switch
-        {
-            Reduction.Min => numbers.Min(),
-            Reduction.Max => numbers.Max(),
-            Reduction.First => numbers[0],
-            Reduction.Last => numbers[^1],
-            Reduction.Range => numbers.Max() - numbers.Min(),
-            Reduction.Median => Median(numbers),
-            _ => ToTwelveDigits(numbers.Sum() / numbers.Count),
-        };
-        return values[0] with { Number = number, Inexact = values.Exists(value => value.Inexact) || reduce == Reduction.Mean };
-    }
-
-    private static decimal Median(List<decimal> numbers)
-    {
-        numbers.Sort();
-        var middle = numbers.Count / 2;
-        return numbers.Count % 2 == 1 ? numbers[middle] : (numbers[middle - 1] + numbers[middle]) / 2;
-    }
-
-    private static decimal ToTwelveDigits(decimal number)
-    {
-        var whole = decimal.Truncate(Math.Abs(number));
-        var digits = whole == 0 ? 0 : (int)Math.Floor(Math.Log10((double)whole)) + 1;
-        return decimal.Round(number, Math.Clamp(12 - digits, 0, 28), MidpointRounding.ToEven);
     }
 }

@@ -62,7 +62,7 @@ internal sealed class SequenceLoad
     private BindingContext? Context(SequenceHead head)
     {
         var own = new Report();
-        var vehicle = Root(FileKind.VehicleType, head.VehicleType) is { } typeRoot ? VehicleTypeBinder.Bind(typeRoot, _batch, own) : null;
+        var vehicle = Root(FileKind.VehicleType, head.VehicleType) is { } typeRoot ? VehicleTypeBinder.Bind(typeRoot, _batch, own, _folder.Texts) : null;
         var plant = _folder.PlantFile is { } plantFile && Read(plantFile) is { } plantRoot ? PlantBinder.Bind(plantRoot, vehicle?.Type, _batch, own) : null;
         var roles = ImmutableSortedDictionary.CreateBuilder<string, DeviceKind>(StringComparer.Ordinal);
         foreach (var (role, id) in head.Devices)

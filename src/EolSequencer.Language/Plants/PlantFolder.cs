@@ -15,11 +15,12 @@ public sealed class PlantFolder
     private readonly ILookup<(FileKind? Kind, string Id), PlantFile> _byId;
     private readonly Dictionary<string, PlantFile> _byPath;
 
-    private PlantFolder(string root, IReadOnlyList<PlantFile> files, Report report)
+    internal PlantFolder(string root, IReadOnlyList<PlantFile> files, Report report, PlantTexts texts)
     {
         Root = root;
         Files = files;
         Report = report;
+        Texts = texts;
         _byId = files.ToLookup(file => (file.Kind, file.Id));
         _byPath = files.ToDictionary(file => file.Path, StringComparer.Ordinal);
     }
@@ -35,6 +36,8 @@ public sealed class PlantFolder
 
     internal Report Report { get; }
 
+    internal PlantTexts Texts { get; }
+
     /// <summary>The plant that a file or folder belongs to, or null when there is none, which has then been reported.</summary>
     /// <param name="path">A path as the user typed it, which need not exist.</param>
     public static PlantFolder? Find(string path, Report report) => Find(path, report, PlantTexts.OnDisk);
@@ -42,7 +45,7 @@ public sealed class PlantFolder
     /// <summary>As above, with the texts handed in.</summary>
     internal static PlantFolder? Find(string path, Report report, PlantTexts texts)
     {
-        if (RootOf(path) is { } root) return PlantIndex.Read(root, report, texts) is { } files ? new PlantFolder(root, files, report) : null;
+        if (RootOf(path) is { } root) return PlantIndex.Read(root, report, texts) is { } files ? new PlantFolder(root, files, report, texts) : null;
 
         report.Add(PlantCodes.NoPlant, SourcePlace.None with { File = path }, $"no folder from here upwards holds a {PlantFileName}");
         return null;
@@ -58,7 +61,7 @@ public sealed class PlantFolder
     }
 
     /// <summary>The same folder, for a pass whose findings are wanted by themselves. A file that cannot be read is reported where it always was.</summary>
-    internal PlantFolder Reporting(Report report) => new(Root, Files, report);
+    internal PlantFolder Reporting(Report report) => new(Root, Files, report, Texts);
 
     /// <summary>The file at a path, or null when the index does not hold it.</summary>
     /// <param name="path">A path as the user typed it.</param>

@@ -20,6 +20,7 @@ internal static class PictureFile
             return null;
         }
 
+        if (!scope.Context.Folder.Texts.HavePictures) return text.Text;
         if (!File.Exists(full))
         {
             scope.Report.Add(SequenceCodes.NoPicture, text.Place, $"there is no file {Shown.Quoted(text.Text)} in the plant's folder");

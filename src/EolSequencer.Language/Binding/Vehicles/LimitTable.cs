@@ -45,14 +45,14 @@ internal sealed class LimitTable
     /// <param name="path">Where the vehicle type names the file.</param>
     public static LimitDefinition? Read(string name, YamlScalar path, VehicleParts parts)
     {
-        if (Open(path, parts.Report) is not { } found) return null;
+        if (Open(path, parts.Texts, parts.Report) is not { } found) return null;
         parts.Tables.Add(new SourceCopy(found.Path, found.Text.Sha256, found.Text.Text));
         return CsvReader.Read(found.Text, parts.Report) is { } table ? new LimitTable(parts, name, table).Bind() : null;
     }
 
-    private static (string Path, SourceText Text)? Open(YamlScalar path, Report report)
+    private static (string Path, SourceText Text)? Open(YamlScalar path, PlantTexts texts, Report report)
     {
-        var root = PlantFolder.RootOf(path.Source.Path);
+        var root = texts.RootOf(path.Source);
         var full = root is null ? null : Path.GetFullPath(path.Text, root);
         if (full is null || !full.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal) || !full.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
         {
@@ -60,13 +60,13 @@ internal sealed class LimitTable
             return null;
         }
 
-        if (!File.Exists(full))
+        if (!texts.IsThere(full))
         {
             report.Add(FileCodes.Missing, path.Place, $"there is no file {Shown.Quoted(path.Text)} in the plant's folder", "add the file, or correct the path");
             return null;
         }
 
-        return SourceFiles.TryRead(full, report) is { } text ? (Path.GetRelativePath(root!, full).Replace(Path.DirectorySeparatorChar, '/'), text) : null;
+        return texts.ReadPlain(full, report) is { } text ? (Path.GetRelativePath(root!, full).Replace(Path.DirectorySeparatorChar, '/'), text) : null;
     }
 
     private LimitDefinition? Bind()

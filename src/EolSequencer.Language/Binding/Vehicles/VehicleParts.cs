@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Source;
@@ -11,7 +12,8 @@ namespace EolSequencer.Language.Binding.Vehicles;
 /// <summary>What the later parts of a vehicle type need of the earlier ones.</summary>
 /// <param name="Names">What a <c>when</c> of the vehicle type may name: options and facts of the order.</param>
 /// <param name="Units">The control units by name, in written order.</param>
-internal sealed record VehicleParts(Report Report, ExpressionBatch Batch, ExpressionNames Names, ImmutableArray<ControlUnit> Units)
+/// <param name="Texts">Where tables of limits are read from.</param>
+internal sealed record VehicleParts(Report Report, ExpressionBatch Batch, ExpressionNames Names, ImmutableArray<ControlUnit> Units, PlantTexts Texts)
 {
     /// <summary>The word that means every control unit fitted.</summary>
     public const string AllUnits = "ecus";

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using EolSequencer.Language.Binding.Values;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
+using EolSequencer.Language.Plants;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Language.Yaml;
 using EolSequencer.Model.Devices;
@@ -39,7 +40,8 @@ internal static class VehicleTypeBinder
         ]);
 
     /// <summary>The vehicle type; null: already reported. A part with a fault is left out, so that others are still checked.</summary>
-    public static BoundVehicleType? Bind(YamlNode root, ExpressionBatch batch, Report report)
+    /// <param name="texts">Where tables of limits are read from; null: the disk.</param>
+    public static BoundVehicleType? Bind(YamlNode root, ExpressionBatch batch, Report report, PlantTexts? texts = null)
     {
         if (MapReader.Open(root, File, report) is not { } keys || keys.Find("vehicle-type") is not { } idNode) return null;
         if (Ids.OfFile(idNode, "a vehicle type", report) is not { } id) return null;
@@ -57,7 +59,7 @@ internal static class VehicleTypeBinder
         };
         var optionNames = new ExpressionNames { Vehicle = options };
         var names = new ExpressionNames { Vehicle = options with { OrderFacts = facts } };
-        var parts = new VehicleParts(report, batch, names, ControlUnitBinder.Bind(unitMap, names, batch, report));
+        var parts = new VehicleParts(report, batch, names, ControlUnitBinder.Bind(unitMap, names, batch, report), texts ?? PlantTexts.OnDisk);
         var type = options with
         {
             Impossible = Impossible(keys, optionNames, batch),
