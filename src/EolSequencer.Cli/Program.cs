@@ -16,6 +16,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     RunCommand.Make(console),
     TestCommand.Make(console),
     RehearseCommand.Make(console),
+    ReplayCommand.Make(console),
     ShowCommand.Make(console),
     VerifyCommand.Make(console),
 };

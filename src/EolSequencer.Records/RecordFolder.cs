@@ -52,6 +52,9 @@ public sealed class RecordFolder
     /// <summary>Walks everything: ledger, seals, chains, sources, series and the tables made from the events.</summary>
     public VerifyReport Verify() => Read(connection => new RecordVerifier(connection).VerifyAll());
 
+    /// <summary>Opens the record to read many runs in full; ledger, seals and keys are walked first.</summary>
+    public CheckedRuns CheckRuns() => CheckedRuns.Open(_files, _options);
+
     /// <summary>Walks what a crash can have touched: the last entries of the ledger and the runs that have not ended.</summary>
     public VerifyReport VerifyTail() => Read(connection => new RecordVerifier(connection).VerifyTail());
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Dapper;
 using EolSequencer.Model.Events;
-using EolSequencer.Model.Judging;
 using EolSequencer.Records.Canonical;
 using EolSequencer.Records.Sqlite;
 
@@ -25,26 +24,10 @@ public sealed class RunReader
         var rows = connection.Connection.Query<RunColumns>(
             $"""
             SELECT {RunColumns.All} FROM run
-            WHERE (@Mode IS NULL OR mode = @Mode) AND (@Vin IS NULL OR vin = @Vin) AND (@Station IS NULL OR station = @Station)
-              AND (@StationKind IS NULL OR station_kind = @StationKind) AND (@Sequence IS NULL OR sequence = @Sequence)
-              AND (@Verdict IS NULL OR verdict = @Verdict) AND (@From IS NULL OR begun_utc >= @From) AND (@Until IS NULL OR begun_utc < @Until)
-              AND (NOT @OnlyUnfinished OR ended_utc IS NULL) AND (@Before IS NULL OR id < (SELECT id FROM run WHERE run = @Before))
+            {RunWhere.Text}
             ORDER BY id DESC LIMIT @Most
             """,
-            new
-            {
-                Mode = filter.Mode is { } mode ? RunBegunForm.WordOf(mode) : null,
-                filter.Vin,
-                filter.Station,
-                filter.StationKind,
-                filter.Sequence,
-                Verdict = filter.Verdict?.Word(),
-                From = filter.From is { } from ? UtcText.Of(from) : null,
-                Until = filter.Until is { } until ? UtcText.Of(until) : null,
-                filter.OnlyUnfinished,
-                filter.Before,
-                filter.Most,
-            });
+            RunWhere.Parameters(filter));
         return rows.Select(row => row.ToSummary()).ToImmutableArray();
     });
 

@@ -11,7 +11,7 @@ namespace EolSequencer.Rehearsal.Replay;
 /// what it saw then. Readings are taken as they were: what another value set, or another wait, would have made of them nobody
 /// knows; a step that cannot be decided is taken to have gone on as it did.
 /// </summary>
-internal sealed class RunReplay
+public sealed class RunReplay
 {
     private readonly Revision _old;
     private readonly Revision _new;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using EolSequencer.Cli.Tests.Kit;
-using Microsoft.Data.Sqlite;
 
 namespace EolSequencer.Cli.Tests.Commands;
 
@@ -14,7 +13,7 @@ public sealed class RecordTests : IDisposable
     {
         _eol.Startup("--only", "rest");
         Assert.Equal(0, Eol.Run("verify", "--data", _eol.Data).Code);
-        FlipOneBitOfAnEvent();
+        ForgedRecord.Change(_eol.Data, "rest.voltage", bytes => bytes[bytes.Length / 2] ^= 1);
         var verify = Eol.Run("verify", "--data", _eol.Data);
         Assert.True(verify.Code == 1, verify.ToString());
         Assert.Contains("not whole", verify.Output, StringComparison.Ordinal);
@@ -39,47 +38,4 @@ public sealed class RecordTests : IDisposable
     }
 
     public void Dispose() => _eol.Dispose();
-
-    /// <summary>The lowest bit of one byte in the middle of a judged step.</summary>
-    private void FlipOneBitOfAnEvent()
-    {
-        using var connection = new SqliteConnection($"Data Source={Path.Combine(_eol.Data, "record.db")};Pooling=False");
-        connection.Open();
-        using var read = connection.CreateCommand();
-        read.CommandText = "SELECT id, bytes FROM event WHERE step = 'rest.voltage'";
-        long id;
-        byte[] bytes;
-        using (var reader = read.ExecuteReader())
-        {
-            Assert.True(reader.Read());
-            (id, bytes) = (reader.GetInt64(0), (byte[])reader[1]);
-        }
-
-        DropTriggers(connection);
-        bytes[bytes.Length / 2] ^= 1;
-        using var write = connection.CreateCommand();
-        write.CommandText = "UPDATE event SET bytes = $bytes WHERE id = $id";
-        write.Parameters.AddWithValue("$bytes", bytes);
-        write.Parameters.AddWithValue("$id", id);
-        Assert.Equal(1, write.ExecuteNonQuery());
-    }
-
-    /// <summary>Whoever forges a record takes the guards of its database away first.</summary>
-    private static void DropTriggers(SqliteConnection connection)
-    {
-        var names = new List<string>();
-        using (var list = connection.CreateCommand())
-        {
-            list.CommandText = "SELECT name FROM sqlite_master WHERE type = 'trigger'";
-            using var reader = list.ExecuteReader();
-            while (reader.Read()) names.Add(reader.GetString(0));
-        }
-
-        foreach (var name in names)
-        {
-            using var drop = connection.CreateCommand();
-            drop.CommandText = $"DROP TRIGGER \"{name}\"";
-            drop.ExecuteNonQuery();
-        }
-    }
 }

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Model.Events;
@@ -29,17 +28,22 @@ public sealed class UnchangedRunTests
     [InlineData("lamp_open=low_left")]
     [InlineData("crank_voltage=9")]
     [InlineData("wheel_sensor_open=fl")]
+    [InlineData("scans_other_label")]
+    [InlineData("bus_silent@90s")]
+    [InlineData("unit_silent=brakes")]
+    [InlineData("operator_leaves")]
+    [InlineData("misjudges=lights.front")]
+    [InlineData("meter_silent")]
+    [InlineData("idle_hunting")]
     public void Faulty_vehicles_come_out_as_recorded(string fault)
     {
-        for (var order = 0; order < DemoPlant.Orders.Count; order++) ComesOutAsRecorded(Run(order, 7, fault));
+        for (var order = 0; order < DemoPlant.Orders.Count; order += 2) ComesOutAsRecorded(Run(order, 7, fault));
     }
 
     private static void ComesOutAsRecorded(IReadOnlyList<RunEvent> events)
     {
         var old = new Revision(DemoPlant.Startup.Sequence!);
-        var begun = Stopwatch.GetTimestamp();
         var run = RunReplay.Of(old, Again.Value, events);
-        TestContext.Current.SendDiagnosticMessage($"{Stopwatch.GetElapsedTime(begun).TotalMilliseconds:0.0} ms");
 
         Assert.Empty(run.Steps.Where(step => !step.Was.IsSame(step.Is)).Select(step => $"{step.Step}: {step.Was.Word} -> {step.Is.Word} {step.Why} {step.Was.Detail}"));
         Assert.All(run.Steps, step => Assert.Equal(step.Was.Criteria, step.Is.Criteria));
