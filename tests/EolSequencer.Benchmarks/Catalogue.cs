@@ -8,6 +8,7 @@ internal static class Catalogue
         ["day"] = Day.DayBenchmark.Run,
         ["expressions"] = Expressions.ExpressionsBenchmark.Run,
         ["durable"] = Durable.DurableBenchmark.Run,
+        ["whatif"] = WhatIf.WhatIfBenchmark.Run,
         ["start"] = Start.StartBenchmark.Run,
         ["editor"] = Editor.EditorBenchmark.Run,
         ["load"] = Load.LoadBenchmark.Run,

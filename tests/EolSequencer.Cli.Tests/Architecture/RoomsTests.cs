@@ -16,7 +16,7 @@ public class RoomsTests
         { "Statistics", ["Model"] },
         { "Simulators", ["Model", "Wire"] },
         { "Station", ["Devices", "Engine", "Language", "Model", "Records", "Wire"] },
-        { "Rehearsal", ["Devices", "Engine", "Language", "Model", "Records", "Simulators", "Station", "Wire"] },
+        { "Rehearsal", ["Devices", "Engine", "Language", "Model", "Records", "Simulators", "Station", "Statistics", "Wire"] },
     };
 
     [Theory]

@@ -1,0 +1,4 @@
+namespace EolSequencer.Cli.Replaying;
+
+/// <summary>Which of many runs are judged again.</summary>
+internal sealed record WhatIfChoices(string From, string To, string? Station, bool Rehearsals);
