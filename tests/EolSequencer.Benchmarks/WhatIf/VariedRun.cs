@@ -3,6 +3,7 @@ using System.Globalization;
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Units;
@@ -53,11 +54,9 @@ internal sealed class VariedRun(CheckedSequence sequence, Scatter scatter)
     {
         var took = TimeSpan.FromMicroseconds(judged.Took);
         var step = planned.Step;
-        if (step.Action is StepAction.Compute { Expression: { Channels.IsEmpty: true, Traces.IsEmpty: true } expression } compute && judged.Criteria is [_])
+        if (step.Action is StepAction.Compute compute && judged.Criteria is [_])
         {
-            var value = judge.Evaluate(expression, planned);
-            if (value is NumberValue { Unit: null } bare && compute.Unit is not null) value = bare with { Unit = compute.Unit };
-            return Judged(judged, judge.Judge(planned, new RecordedEnd(Ending.ValueTaken, took) { Value = value }));
+            return Computed(compute, planned, judge) is { } value ? Judged(judged, judge.Judge(planned, new RecordedEnd(Ending.ValueTaken, took) { Value = value })) : judged;
         }
 
         if (step.Action is not StepAction.Read || judged.Cause is not null || judged.Criteria.IsEmpty || judged.Criteria.Any(one => one.IsText || one.Value is null)) return judged;
@@ -70,6 +69,21 @@ internal sealed class VariedRun(CheckedSequence sequence, Scatter scatter)
             : new RecordedEnd(Ending.ValueTaken, took) { ByIndex = [.. judged.Criteria.Zip(values, (one, value) => (one.Of, (Value?)value, Verdict.None))] };
         var again = judge.Judge(planned, end);
         return isVaried ? Judged(judged, again) with { Readings = [.. judged.Readings.Select(reading => reading with { Raw = null })] } : judged;
+    }
+
+    /// <summary>The value anew; null when it is made of something that is not varied.</summary>
+    private static Value? Computed(StepAction.Compute compute, PlannedStep planned, RecordJudge judge)
+    {
+        if (!compute.Expression.Channels.IsEmpty || !compute.Expression.Traces.IsEmpty) return null;
+        try
+        {
+            var value = judge.Evaluate(compute.Expression, planned);
+            return value is NumberValue { Unit: null } bare && compute.Unit is not null ? bare with { Unit = compute.Unit } : value;
+        }
+        catch (ExpressionFault)
+        {
+            return null;
+        }
     }
 
     private static Judged Judged(Judged judged, JudgedFromRecord again) =>
