@@ -69,6 +69,7 @@ internal sealed partial class Completion
         {
             "options" when _spot.File.Kind == FileKind.Order => Things.Options(_spot),
             "facts" => Things.Facts(_spot),
+            "steps" when _spot.File.Kind == FileKind.ExpectedResults => TestedThings.Steps(_spot),
             "with" when around.TextOf("use") is { } fragment => Things.Parameters(fragment, _spot),
             "with" when around.TextOf("do") is { } action => ActionNamed(action)?.Parts() ?? [],
             _ => [],
@@ -93,6 +94,9 @@ internal sealed partial class Completion
     {
         switch (subject)
         {
+            case Subject.None when Caret.IsItem && _spot.File.Kind == FileKind.ExpectedResults && Caret.Innermost.Entry is { Key.Text: "only" }:
+                foreach (var thing in TestedThings.StepsAndGroups(_spot)) Whole(thing.Name, thing.Kind, thing.Detail);
+                break;
             case Subject.None:
                 if (Caret.Innermost.Entry is { } entry) foreach (var word in ValuesOf(entry.Key.Text)) Whole(word, ProposalKind.Word, "");
                 break;

@@ -1,5 +1,6 @@
 using EolSequencer.Language.Editing.Names;
 using EolSequencer.Language.Editing.Outline;
+using EolSequencer.Language.Plants;
 using EolSequencer.Language.Syntax;
 using EolSequencer.Model.Units;
 
@@ -43,8 +44,10 @@ internal static class Lookup
         return end > start && UnitTable.Exact(text[start..end]) is { } unit ? (Things.Unit(unit), spot.Caret.Text.Start + start, spot.Caret.Text.Start + end) : null;
     }
 
-    private static Thing? FreeKey(Spot spot) =>
-        spot.Caret.Around.Count > 1 && spot.Caret.Around[^2] is { Entry.Key.Text: "with", Map: var around } && around.TextOf("use") is { } fragment
-            ? Things.Parameters(fragment, spot).FirstOrDefault(parameter => parameter.Name == spot.Caret.Text.Text)
-            : null;
+    private static Thing? FreeKey(Spot spot) => spot.Caret.Around.Count < 2 ? null : spot.Caret.Around[^2] switch
+    {
+        { Entry.Key.Text: "with", Map: var around } when around.TextOf("use") is { } fragment => Things.Parameters(fragment, spot).FirstOrDefault(parameter => parameter.Name == spot.Caret.Text.Text),
+        { Entry.Key.Text: "steps" } when spot.File.Kind == FileKind.ExpectedResults => TestedThings.Steps(spot).FirstOrDefault(step => step.Name == NamePath.WithoutBrackets(spot.Caret.Text.Text)),
+        _ => null,
+    };
 }

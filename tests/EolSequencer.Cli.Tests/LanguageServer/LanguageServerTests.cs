@@ -53,6 +53,27 @@ public sealed class LanguageServerTests
     }
 
     [Fact]
+    public void It_knows_the_traces_of_a_fragment_and_the_steps_of_tests()
+    {
+        const string Fragment = "fragments/window.yaml";
+        const string Tests = "startup/startup.expect.yaml";
+        using var editor = Started();
+        Open(editor, Fragment);
+        var (line, column) = Find(System.IO.File.ReadAllText(editor.PathOf(Fragment)), "trace.travel.bus.window_position[side].percent.falls");
+        Assert.Equal(["window_current", "window_position"], Labels(editor, Fragment, line, column + "trace.travel.bus.".Length));
+        Assert.Contains("settles", Labels(editor, Fragment, line, column + "trace.travel.bus.window_position[side].percent.".Length));
+        var hover = editor.Result("textDocument/hover", Where(editor, Fragment, line, column + "trace.travel.bus.window_position[side].percent.fa".Length))!["contents"]!["value"]!.GetValue<string>();
+        Assert.Contains("the first moment at which it passes a level downwards", hover, StringComparison.Ordinal);
+
+        Open(editor, Tests);
+        var (steps, at) = Find(System.IO.File.ReadAllText(editor.PathOf(Tests)), "brake_lamps.current:");
+        var labels = Labels(editor, Tests, steps, at + 3);
+        Assert.Contains("brake_lamps.seen", labels);
+        Assert.Contains("lamps.current", labels);
+        Assert.DoesNotContain("lamps", labels);
+    }
+
+    [Fact]
     public void The_text_in_the_window_counts_for_the_whole_plant_and_the_file_again_when_it_is_closed()
     {
         using var editor = Started();
@@ -141,8 +162,13 @@ public sealed class LanguageServerTests
         ["contentChanges"] = new JsonArray(new JsonObject { ["range"] = range, ["text"] = text }),
     });
 
-    private static JsonObject Where(EditorProcess editor, int line, int character) =>
-        new() { ["textDocument"] = new JsonObject { ["uri"] = editor.UriOf(File) }, ["position"] = At(line, character) };
+    private static JsonObject Where(EditorProcess editor, int line, int character) => Where(editor, File, line, character);
+
+    private static JsonObject Where(EditorProcess editor, string file, int line, int character) =>
+        new() { ["textDocument"] = new JsonObject { ["uri"] = editor.UriOf(file) }, ["position"] = At(line, character) };
+
+    private static IEnumerable<string> Labels(EditorProcess editor, string file, int line, int character) =>
+        editor.Result("textDocument/completion", Where(editor, file, line, character))!["items"]!.AsArray().Select(item => item!["label"]!.GetValue<string>().TrimEnd(':', ' '));
 
     private static JsonObject At(int line, int character) => new() { ["line"] = line, ["character"] = character };
 

@@ -55,6 +55,35 @@ public sealed class CompletionTests
     [InlineData("after-verdict:\n  - step: a\n    only-if: run.verdict == \"‸", "pass", "fail")]
     public void Names_of_an_expression(string text, params string[] wanted) => Offers(text, wanted);
 
+    private const string Captures = "steps:\n  - group: g\n    capture: { channels: [bus.speed, { channel: bus.brake, every: 20 ms }, 'bus.wheel[\"fl\"]'] }\n    steps: [ { step: w, wait: 1 s } ]\n  - group: outer\n    steps:\n      - group: h\n        capture: [meter.voltage]\n        steps: [ { step: w, wait: 1 s } ]\n  - step: a\n    compute: ";
+
+    [Theory]
+    [InlineData("tr‸", "trace")]
+    [InlineData("trace.‸", "g", "outer")]
+    [InlineData("trace.outer.‸", "h")]
+    [InlineData("trace.g.‸", "bus")]
+    [InlineData("trace.g.bus.‸", "speed", "brake", "wheel")]
+    [InlineData("trace.outer.h.meter.‸", "voltage")]
+    [InlineData("trace.g.bus.speed.‸", "max", "mean", "between", "rpm")]
+    [InlineData("trace.g.bus.speed.rpm.‸", "rises", "slope", "over", "max")]
+    [InlineData("trace.g.bus.speed.max.‸", "rpm")]
+    [InlineData("trace.g.bus.speed.max_at.‸", "s", "ms")]
+    [InlineData("trace.g.bus.brake.‸", "edges", "time_on", "rises")]
+    [InlineData("trace.g.bus.brake.rate.‸", "per_min")]
+    [InlineData("trace.g.bus.wheel[‸", "\"fl\"")]
+    public void What_groups_have_captured_and_its_features(string expression, params string[] wanted) => Offers(Captures + expression, wanted);
+
+    [Fact]
+    public void A_trace_has_what_its_group_captures_and_the_features_of_its_kind()
+    {
+        using var channels = EditedPlant.With(Captures + "trace.g.bus.‸");
+        Assert.Equal(3, channels.Proposed.Count);
+        using var quantity = EditedPlant.With(Captures + "trace.g.bus.speed.‸");
+        Assert.DoesNotContain("slope", quantity.Proposed);
+        using var groups = EditedPlant.With("steps:\n  - group: g\n    steps: [ { step: w, wait: 1 s } ]\n  - step: a\n    compute: trace.‸");
+        Assert.Empty(groups.Proposed);
+    }
+
     [Fact]
     public void What_a_key_cannot_have_is_not_offered()
     {
@@ -84,6 +113,9 @@ public sealed class CompletionTests
     [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    order: ‸", "T-1")]
     [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    steps:\n      rest: { ‸", "verdict", "is", "took")]
     [InlineData("e.yaml", "expected-results: e\ntests:\n  t:\n    steps:\n      rest: ‸", "not-needed")]
+    [InlineData("e.yaml", "expected-results: e\nstation: startup_1\ntests:\n  t:\n    steps:\n      ‸", "rest", "lamps.lit", "brake.pedal")]
+    [InlineData("e.yaml", "expected-results: e\nsequence: startup\ntests:\n  t:\n    steps: { la‸ }", "rest", "lamps.lit", "tell")]
+    [InlineData("e.yaml", "expected-results: e\nsequence: startup\ntests:\n  t:\n    only: [la‸]", "rest", "lamps", "lamps.lit")]
     [InlineData("empty.yaml", "‸", "sequence", "vehicle-type", "order")]
     public void Files_of_every_kind(string path, string text, params string[] wanted)
     {

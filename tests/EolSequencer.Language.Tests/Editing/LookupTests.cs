@@ -25,6 +25,22 @@ public sealed class LookupTests
     }
 
     [Theory]
+    [InlineData("trace.g.bus.speed.rpm.ri‸ses(40)", "rises: the first moment", ".rises(level)", ".rises(from, to): the first moment at which it reaches the second level")]
+    [InlineData("trace.g.bus.speed.ma‸x.rpm", "max: the largest reading")]
+    [InlineData("trace.g.bus.spe‸ed.max.rpm", "speed: number in rpm", "parameter 0x0C of service 01")]
+    [InlineData("trace.‸g.bus.speed.max.rpm", "g: captures bus.speed")]
+    public void A_trace_is_explained(string expression, params string[] wanted) =>
+        A_word_is_explained($"steps:\n  - {{ group: g, capture: [bus.speed], steps: [ {{ step: w, wait: 1 s }} ] }}\n  - step: a\n    compute: {expression}\n", wanted);
+
+    [Fact]
+    public void A_step_of_a_test_is_explained_and_leads_to_the_sequence()
+    {
+        using var plant = EditedPlant.File("e.yaml", "expected-results: e\nstation: startup_1\ntests:\n  t:\n    steps:\n      lamps[fog].l‸it: pass\n");
+        Assert.StartsWith("lamps.lit: ", plant.Explained?.Title, StringComparison.Ordinal);
+        Assert.Equal(("sequences/startup.yaml", "lit"), plant.Definition);
+    }
+
+    [Theory]
     [InlineData("steps:\n  - { group: g, use: win‸dow, with: { side: left } }", "fragments/window.yaml", "window")]
     [InlineData("steps:\n  - { step: a, read: bus.fe‸ed }", "vehicle-types/teal.yaml", "feed")]
     [InlineData("steps:\n  - { step: a, read: me‸ter.voltage }", "device-kinds/supply-meter.yaml", "supply-meter")]

@@ -27,7 +27,7 @@ internal static class DeviceThings
         Place = (kind.Id == DeviceKind.VehicleBus ? spot.TypeFile : spot.Folder.Find(FileKind.DeviceKind, kind.Id))?.IdPlace,
     };
 
-    private static Thing Channel(ChannelDescription channel, PlantFile? file) => new(channel.Name, ProposalKind.Channel, channel.Shape.ToString())
+    public static Thing Channel(ChannelDescription channel, PlantFile? file) => new(channel.Name, ProposalKind.Channel, channel.Shape.ToString())
     {
         Text = string.Join('\n', LinesOf(channel)),
         Place = Spot.PlaceIn(file, "channels", channel.Name),

@@ -23,7 +23,10 @@ internal sealed partial record NamePath(IReadOnlyList<string> Segments, int Star
         return new NamePath([], start, end, NamePathRole.Part);
     }
 
-    private static string[] Split(string path) => Brackets().Replace(path, "").Split('.');
+    /// <summary>A path without its indexes and loop values.</summary>
+    public static string WithoutBrackets(string path) => Brackets().Replace(path, "");
+
+    private static string[] Split(string path) => WithoutBrackets(path).Split('.');
 
     private static bool IsWord(char letter) => char.IsAsciiLetterOrDigit(letter) || letter == '_';
 

@@ -8,14 +8,14 @@ internal static class ResultThings
 {
     private static readonly string[] Lists = ["steps", "prepare", "always", "after-verdict"];
 
-    public static IEnumerable<Thing> Of(Spot spot)
-    {
-        var lists = spot.Caret.Around
-            .Where(one => one.Entry is { } entry && Lists.Contains(entry.Key.Text)).Select(one => one.Entry!.Value)
-            .Reverse()
-            .Concat(Lists.Select(spot.Caret.Root.Find));
-        return lists.OfType<OutlineList>().SelectMany(list => Children(list, spot)).DistinctBy(thing => thing.Name);
-    }
+    public static IEnumerable<Thing> Of(Spot spot) => ListsAround(spot).SelectMany(list => Children(list, spot)).DistinctBy(thing => thing.Name);
+
+    /// <summary>The lists of steps around a place, innermost first, and those at the top.</summary>
+    public static IEnumerable<OutlineList> ListsAround(Spot spot) => spot.Caret.Around
+        .Where(one => one.Entry is { } entry && Lists.Contains(entry.Key.Text)).Select(one => one.Entry!.Value)
+        .Reverse()
+        .Concat(Lists.Select(spot.Caret.Root.Find))
+        .OfType<OutlineList>();
 
     private static IEnumerable<Thing> Children(OutlineList list, Spot spot) => list.Items.OfType<OutlineMap>().SelectMany(map => Child(map, spot));
 

@@ -70,6 +70,7 @@ internal static class Things
         new Thing("vehicle", ProposalKind.Name, "options of the vehicle") { Parts = () => Options(spot).Append(new Thing("vin", ProposalKind.Name, "identification number")), Place = spot.TypeFile?.IdPlace },
         new Thing("order", ProposalKind.Name, "facts of the order") { Parts = () => Facts(spot), Place = spot.TypeFile?.IdPlace },
         new Thing("results", ProposalKind.Name, "values of earlier steps") { Parts = () => ResultThings.Of(spot) },
+        new Thing("trace", ProposalKind.Name, "what earlier groups captured") { Parts = () => TraceThings.Of(spot) },
         new Thing("run", ProposalKind.Name, "the run; only in after-verdict") { Parts = () => [new Thing("verdict", ProposalKind.Name, "the roll-up") { Values = ["none", "pass", "inconclusive", "fail", "error"] }] },
         .. FunctionTable.Names.Select(name => new Thing(name, ProposalKind.Function, "function")),
     ];

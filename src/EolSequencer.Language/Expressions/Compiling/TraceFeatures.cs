@@ -35,7 +35,8 @@ internal static class TraceFeatures
     /// <summary>True when the feature works in binary floating point.</summary>
     public static bool IsInexact(string name) => Inexact.Contains(name);
 
-    // The accessors of a property carry its name behind a prefix and are no features of their own.
-    private static IEnumerable<MemberInfo> Members(Type trace) =>
+    /// <summary>The features as they are written in code, one for each way to call them.</summary>
+    /// <remarks>The accessors of a property carry its name behind a prefix and are no features of their own.</remarks>
+    public static IEnumerable<MemberInfo> Members(Type trace) =>
         trace.GetMembers(Own).Where(member => member is PropertyInfo or MethodInfo { IsSpecialName: false });
 }

@@ -14,98 +14,98 @@ public readonly struct NumberTrace<TTime, TFrequency>(ExpressionScope scope, Cur
     where TTime : struct, IQuantity<TTime>
     where TFrequency : struct, IQuantity<TFrequency>
 {
-    /// <summary>The number at a moment, between two readings on the line through them.</summary>
+    [Means("the number at a moment, between two readings on the line through them")]
     [Inexact]
     public decimal at(TTime moment) => Spent().At(TraceMoments.Of(moment));
 
-    /// <summary>The number at a moment in seconds.</summary>
+    [Means("the number at a moment in seconds")]
     [Inexact]
     public decimal at(decimal seconds) => Spent().At(Moments.FromSeconds(seconds));
 
-    /// <summary>The part from one moment to another.</summary>
+    [Means("the part from one moment to another")]
     public NumberTrace<TTime, TFrequency> between(TTime from, TTime to) => new(scope, Spent().Between(TraceMoments.Of(from), TraceMoments.Of(to)));
 
-    /// <summary>The part from one moment in seconds to another.</summary>
+    [Means("the part from one moment in seconds to another")]
     public NumberTrace<TTime, TFrequency> between(decimal from, decimal to) => new(scope, Spent().Between(Moments.FromSeconds(from), Moments.FromSeconds(to)));
 
-    /// <summary>How many readings there are.</summary>
+    [Means("how many readings there are")]
     public decimal count => curve.Count;
 
-    /// <summary>The first reading.</summary>
+    [Means("the first reading")]
     public decimal first => Spent().First();
 
-    /// <summary>The last reading.</summary>
+    [Means("the last reading")]
     public decimal last => Spent().Last();
 
-    /// <summary>The smallest reading.</summary>
+    [Means("the smallest reading")]
     public decimal min => Spent().Min();
 
-    /// <summary>The largest reading.</summary>
+    [Means("the largest reading")]
     public decimal max => Spent().Max();
 
-    /// <summary>The moment of the smallest reading.</summary>
+    [Means("the moment of the smallest reading")]
     public TTime min_at => Time(Spent().MinAt());
 
-    /// <summary>The moment of the largest reading.</summary>
+    [Means("the moment of the largest reading")]
     public TTime max_at => Time(Spent().MaxAt());
 
-    /// <summary>The mean over time.</summary>
+    [Means("the mean over time")]
     [Inexact]
     public decimal mean => Spent().Mean();
 
-    /// <summary>The change in a second, by least squares.</summary>
+    [Means("the change in a second, by least squares")]
     [Inexact]
     public decimal slope => Spent().Slope();
 
-    /// <summary>The first moment at which it passes a level upwards.</summary>
+    [Means("the first moment at which it passes a level upwards")]
     public TTime rises(decimal level) => Time(Spent().Rises(level, level));
 
-    /// <summary>The first moment at which it reaches the second level from the first or below.</summary>
+    [Means("the first moment at which it reaches the second level from the first or below")]
     public TTime rises(decimal from, decimal to) => Time(Spent().Rises(from, to));
 
-    /// <summary>The first moment at which it passes a level downwards.</summary>
+    [Means("the first moment at which it passes a level downwards")]
     public TTime falls(decimal level) => Time(Spent().Falls(level, level));
 
-    /// <summary>The first moment at which it reaches the second level from the first or above.</summary>
+    [Means("the first moment at which it reaches the second level from the first or above")]
     public TTime falls(decimal from, decimal to) => Time(Spent().Falls(from, to));
 
-    /// <summary>How often it passes a level upwards.</summary>
+    [Means("how often it passes a level upwards")]
     public decimal count_rises(decimal level) => Spent().CountRises(level, level);
 
-    /// <summary>How often it rises from one level to another.</summary>
+    [Means("how often it rises from one level to another")]
     public decimal count_rises(decimal from, decimal to) => Spent().CountRises(from, to);
 
-    /// <summary>How often it passes a level downwards.</summary>
+    [Means("how often it passes a level downwards")]
     public decimal count_falls(decimal level) => Spent().CountFalls(level, level);
 
-    /// <summary>How often it falls from one level to another.</summary>
+    [Means("how often it falls from one level to another")]
     public decimal count_falls(decimal from, decimal to) => Spent().CountFalls(from, to);
 
-    /// <summary>Cycles a minute, counted where it passes a level upwards.</summary>
+    [Means("cycles a minute, counted where it passes a level upwards")]
     [Inexact]
     public TFrequency rate(decimal level) => TraceMoments.PerMinute<TFrequency>(Spent().Rate(level, level));
 
-    /// <summary>Cycles a minute, counted where it rises from one level to another.</summary>
+    [Means("cycles a minute, counted where it rises from one level to another")]
     [Inexact]
     public TFrequency rate(decimal from, decimal to) => TraceMoments.PerMinute<TFrequency>(Spent().Rate(from, to));
 
-    /// <summary>How long it lies above a level.</summary>
+    [Means("how long it lies above a level")]
     public TTime time_above(decimal level) => Time(Spent().TimeAbove(level));
 
-    /// <summary>How long it lies below a level.</summary>
+    [Means("how long it lies below a level")]
     public TTime time_below(decimal level) => Time(Spent().TimeBelow(level));
 
-    /// <summary>The moment from which on it stays within a band around a target.</summary>
+    [Means("the moment from which on it stays within a band around a target")]
     public TTime settles(decimal target, decimal band) => Time(Spent().Settles(target, band));
 
-    /// <summary>This trace divided by another, at each of its own readings.</summary>
+    [Means("this trace divided by another, at each of its own readings")]
     [Inexact]
     public NumberTrace<TTime, TFrequency> over(NumberTrace<TTime, TFrequency> other) => new(scope, Spent().Over(other.Spent()));
 
-    /// <summary>The first moment at which a ratio steps from near one number to near another and stays.</summary>
+    [Means("the first moment at which a ratio steps from near one number to near another and stays")]
     public TTime ratio_step(decimal from, decimal to, TTime dwell) => Time(Spent().RatioStep(from, to, TraceMoments.Of(dwell)));
 
-    /// <summary>The same with the time to stay in seconds.</summary>
+    [Means("the first moment at which a ratio steps from near one number to near another and stays, for so many seconds")]
     public TTime ratio_step(decimal from, decimal to, decimal dwell) => Time(Spent().RatioStep(from, to, Moments.FromSeconds(dwell)));
 
     private static TTime Time(long moment) => TTime.Of(Moments.Seconds(moment), UnitTable.Second);

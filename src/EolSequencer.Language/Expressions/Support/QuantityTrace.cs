@@ -11,42 +11,42 @@ public readonly struct QuantityTrace<TValue, TTime>(ExpressionScope scope, Curve
     where TValue : struct, IQuantity<TValue>
     where TTime : struct, IQuantity<TTime>
 {
-    /// <summary>The quantity at a moment, between two readings on the line through them.</summary>
+    [Means("the quantity at a moment, between two readings on the line through them")]
     [Inexact]
     public TValue at(TTime moment) => Value(Spent().At(TraceMoments.Of(moment)));
 
-    /// <summary>The quantity at a moment in seconds.</summary>
+    [Means("the quantity at a moment in seconds")]
     [Inexact]
     public TValue at(decimal seconds) => Value(Spent().At(Moments.FromSeconds(seconds)));
 
-    /// <summary>The part from one moment to another.</summary>
+    [Means("the part from one moment to another")]
     public QuantityTrace<TValue, TTime> between(TTime from, TTime to) => new(scope, Spent().Between(TraceMoments.Of(from), TraceMoments.Of(to)), unit);
 
-    /// <summary>The part from one moment in seconds to another.</summary>
+    [Means("the part from one moment in seconds to another")]
     public QuantityTrace<TValue, TTime> between(decimal from, decimal to) => new(scope, Spent().Between(Moments.FromSeconds(from), Moments.FromSeconds(to)), unit);
 
-    /// <summary>How many readings there are.</summary>
+    [Means("how many readings there are")]
     public decimal count => curve.Count;
 
-    /// <summary>The first reading.</summary>
+    [Means("the first reading")]
     public TValue first => Value(Spent().First());
 
-    /// <summary>The last reading.</summary>
+    [Means("the last reading")]
     public TValue last => Value(Spent().Last());
 
-    /// <summary>The smallest reading.</summary>
+    [Means("the smallest reading")]
     public TValue min => Value(Spent().Min());
 
-    /// <summary>The largest reading.</summary>
+    [Means("the largest reading")]
     public TValue max => Value(Spent().Max());
 
-    /// <summary>The moment of the smallest reading.</summary>
+    [Means("the moment of the smallest reading")]
     public TTime min_at => TTime.Of(Moments.Seconds(Spent().MinAt()), UnitTable.Second);
 
-    /// <summary>The moment of the largest reading.</summary>
+    [Means("the moment of the largest reading")]
     public TTime max_at => TTime.Of(Moments.Seconds(Spent().MaxAt()), UnitTable.Second);
 
-    /// <summary>The mean over time.</summary>
+    [Means("the mean over time")]
     [Inexact]
     public TValue mean => Value(Spent().Mean());
 

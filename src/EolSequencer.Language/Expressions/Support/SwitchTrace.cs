@@ -11,35 +11,35 @@ public readonly struct SwitchTrace<TTime, TFrequency>(ExpressionScope scope, Swi
     where TTime : struct, IQuantity<TTime>
     where TFrequency : struct, IQuantity<TFrequency>
 {
-    /// <summary>Whether it is yes at a moment.</summary>
+    [Means("whether it is yes at a moment")]
     public bool at(TTime moment) => Spent().At(TraceMoments.Of(moment));
 
-    /// <summary>Whether it is yes at a moment in seconds.</summary>
+    [Means("whether it is yes at a moment in seconds")]
     public bool at(decimal seconds) => Spent().At(Moments.FromSeconds(seconds));
 
-    /// <summary>The part from one moment to another.</summary>
+    [Means("the part from one moment to another")]
     public SwitchTrace<TTime, TFrequency> between(TTime from, TTime to) => new(scope, Spent().Between(TraceMoments.Of(from), TraceMoments.Of(to)));
 
-    /// <summary>The part from one moment in seconds to another.</summary>
+    [Means("the part from one moment in seconds to another")]
     public SwitchTrace<TTime, TFrequency> between(decimal from, decimal to) => new(scope, Spent().Between(Moments.FromSeconds(from), Moments.FromSeconds(to)));
 
-    /// <summary>How many readings there are.</summary>
+    [Means("how many readings there are")]
     public decimal count => curve.Count;
 
-    /// <summary>How often it changes.</summary>
+    [Means("how often it changes")]
     public decimal edges => Spent().Edges();
 
-    /// <summary>The first moment at which it becomes yes.</summary>
+    [Means("the first moment at which it becomes yes")]
     public TTime rises => Time(Spent().Rises());
 
-    /// <summary>The first moment at which it becomes no.</summary>
+    [Means("the first moment at which it becomes no")]
     public TTime falls => Time(Spent().Falls());
 
-    /// <summary>Whole cycles a minute, from the first change to yes to the last.</summary>
+    [Means("whole cycles a minute, from the first change to yes to the last")]
     [Inexact]
     public TFrequency rate => TraceMoments.PerMinute<TFrequency>(Spent().Rate());
 
-    /// <summary>How long it is yes.</summary>
+    [Means("how long it is yes")]
     public TTime time_on => Time(Spent().TimeOn());
 
     private static TTime Time(long moment) => TTime.Of(Moments.Seconds(moment), UnitTable.Second);
