@@ -16,9 +16,6 @@ public static class NormalDistribution
         return z < 0 ? tail : 1 - tail;
     }
 
-    /// <summary>The density at <paramref name="z"/>.</summary>
-    public static double Density(double z) => Math.Exp(-z * z / 2) / (SqrtOfTwo * SqrtOfPi);
-
     // Every term is positive, so nothing cancels (Abramowitz and Stegun 7.1.6).
     private static double Error(double x)
     {

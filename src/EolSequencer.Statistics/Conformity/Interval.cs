@@ -3,12 +3,6 @@ namespace EolSequencer.Statistics.Conformity;
 /// <summary>A closed interval of numbers; an end that is infinite is open.</summary>
 public readonly record struct Interval(double Low, double High)
 {
-    /// <summary>Everything up to a number.</summary>
-    public static Interval UpTo(double high) => new(double.NegativeInfinity, high);
-
-    /// <summary>The interval with both ends drawn in by a guard band; negative: moved out.</summary>
-    public Interval Guarded(double band) => new(Low + band, High - band);
-
     /// <summary>The probability of a normally distributed value lying in it.</summary>
     /// <param name="mean">Mean of the value.</param>
     /// <param name="deviation">Its standard deviation, above zero.</param>
