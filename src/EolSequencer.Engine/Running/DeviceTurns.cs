@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Waiting;
 
@@ -52,34 +51,5 @@ internal sealed class DeviceTurns : IDisposable
         _turns.Clear();
     }
 
-    private static string[] InOrder(Step step) =>
-        KnownRoles.GetValue(step, static step => [.. RolesOf(step).Distinct().Order(StringComparer.Ordinal)]);
-
-    private static IEnumerable<string> RolesOf(Step step)
-    {
-        switch (step.Action)
-        {
-            case StepAction.Read read: yield return read.Channel.Role; break;
-            case StepAction.Sample sample: yield return sample.Channel.Role; break;
-            case StepAction.SetTo set: yield return set.Role; break;
-            case StepAction.Do act: yield return act.Role; break;
-        }
-
-        foreach (var expression in ExpressionsOf(step))
-        {
-            foreach (var channel in expression.Channels) yield return channel.Role;
-        }
-    }
-
-    private static IEnumerable<Expression> ExpressionsOf(Step step)
-    {
-        if (step.Since is { } since) yield return since;
-        switch (step.Action)
-        {
-            case StepAction.Ask { Until: { } until }: yield return until; break;
-            case StepAction.Sample { Until: { } until }: yield return until; break;
-            case StepAction.Await condition: yield return condition.Condition; break;
-            case StepAction.Compute compute: yield return compute.Expression; break;
-        }
-    }
+    private static string[] InOrder(Step step) => KnownRoles.GetValue(step, StepDevices.Of);
 }

@@ -134,5 +134,8 @@ public static class SequenceCodes
     public static readonly DiagnosticCode CaptureOfLanes = Error("SEQ064",
         "A capture of a group whose loop values run side by side", "put the group into another one, and let that have the capture");
 
+    public static readonly DiagnosticCode SharedCapture = Error("SEQ065",
+        "A capture from an exclusive device that others use meanwhile", "let one come after the other");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

@@ -25,6 +25,7 @@ internal static class ReachChecks
             return null;
         }
 
+        SharedCaptures.Check(sequence, report);
         var coverage = new LimitCoverage(vehicles, places, report);
         var devices = new DevicePresence(sequence.Roles, vehicles, places, report);
         var results = new ResultPresence(instances.All, vehicles, report);
