@@ -26,7 +26,7 @@ public sealed class ScratchPad(IReadOnlyList<DeviceRole> roles, IScratchReader r
         try
         {
             before ??= Begin();
-            var (code, edits) = ScratchLine.Of(LineEnd.Closed(line));
+            var (code, edits) = ScratchLine.Of(LineEnd.Closed(line), before.Script);
             var script = before.Script.ContinueWith<object>(code);
             var faults = script.Compile().Where(fault => fault.Severity == Microsoft.CodeAnalysis.DiagnosticSeverity.Error).ToList();
             if (faults.Count > 0) return new ScratchResult("", string.Join('\n', faults.Select(fault => ScratchWords.Of(fault, script.GetCompilation(), edits))));

@@ -62,8 +62,25 @@ public sealed class ProbeScratchTests : IDisposable
     [InlineData("int deep(int n) { return 1 + deep(n + 1); }")]
     [InlineData("void deep(int n) => deep(n + 1)")]
     [InlineData("Func<int, int> deep = null; deep = n => { return 1 + deep(n + 1); }")]
+    [InlineData("Func<int, int> deep = null; deep = n => 1 + deep(n + 1)")]
+    [InlineData("Action<int> deep = null; deep = n => deep(n + 1)")]
+    [InlineData("int Deep => 1 + Deep; int deep(int n) { return Deep; }")]
+    [InlineData("class Box { public int this[int at] => 1 + this[at + 1]; } int deep(int n) { return new Box()[n]; }")]
+    [InlineData("class Doll { Doll _inner = new Doll(); } Doll deep(int n) { return new Doll(); }")]
+    [InlineData("class Doll { public Doll() => new Doll(); } Doll deep(int n) { return new Doll(); }")]
+    [InlineData("class Set { public int At { get => At; set => At = value; } } void deep(int n) { new Set().At = n; }")]
     public void A_function_that_calls_itself_without_an_end_ends_its_line_and_not_the_process(string function) => Assert.EndsWith(
         "> deep(1)\nerror: a function of the line calls itself without an end\n> 2\n2\n", _plant.Session([function, "deep(1)", "2"]), StringComparison.Ordinal);
+
+    /// <summary>What minds the stack is not seen otherwise.</summary>
+    [Theory]
+    [InlineData("new[] { 1, 2, 3 }.Select(n => n * 1.5).Sum()", "9.0")]
+    [InlineData("new[] { 3, 1, 2 }.OrderBy(n => n).First()", "1")]
+    [InlineData("Func<int, Func<int, int>> add = a => b => a + b; add(2)(3)", "5")]
+    [InlineData("var told = new List<int>(); new List<int> { 1, 2 }.ForEach(n => told.Add(n)); told.Count", "2")]
+    [InlineData("Func<string> nothing = () => null; nothing() == null ? 1 : 2", "1")]
+    [InlineData("class Pair { public int A { get; set; } = 4; const int B = 3; public int Sum => A + B; } new Pair().Sum", "7")]
+    public void Short_functions_work_as_written(string line, string value) => Assert.Contains($"\n{value}\n", _plant.Session([line]), StringComparison.Ordinal);
 
     [Fact]
     public void A_line_that_reads_for_ever_is_given_up_too() => Assert.Contains(
