@@ -41,8 +41,10 @@ internal static class WhatIfJson
         gained = first.Gained,
         lost = first.Lost,
         then = Share(first.ShareThen),
-        now = Share(first.ShareNow),
-        change = Share(first.Change),
+        nowLeast = Share(first.LeastNow),
+        nowMost = Share(first.MostNow),
+        changeLeast = Share(first.LeastChange),
+        changeMost = Share(first.MostChange),
         confidence = 0.95,
     };
 

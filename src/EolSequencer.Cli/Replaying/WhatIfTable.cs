@@ -61,12 +61,15 @@ internal static class WhatIfTable
 
     private static void WriteFirst(IAnsiConsole console, FirstTimeThrough first)
     {
-        console.WriteLine($"  first-time-through of {Words.Count((int)first.Vehicles, "vehicle")}{(first.Undecidable == 0 ? "" : $", {Number(first.Undecidable)} more undecidable")} (95 % confidence)");
+        console.WriteLine($"  first-time-through of {Words.Count((int)first.Vehicles, "vehicle")}{(first.Undecidable == 0 ? "" : $", {Number(first.Undecidable)} of them undecidable")} (95 % confidence)");
         if (first.ShareThen is not { } then) return;
         console.WriteLine($"      then    {Percent(then)}");
-        console.WriteLine($"      now     {Percent(first.ShareNow!)}");
-        console.WriteLine($"      change  {Percent(first.Change!, signed: true)}, {Number(first.Gained)} gained, {Number(first.Lost)} lost");
+        console.WriteLine($"      now     {Range(first, first.LeastNow!, first.MostNow!, signed: false)}");
+        console.WriteLine($"      change  {Range(first, first.LeastChange!, first.MostChange!, signed: true)}; {Number(first.Gained)} gained, {Number(first.Lost)} lost");
     }
+
+    private static string Range(FirstTimeThrough first, ProportionInterval least, ProportionInterval most, bool signed) =>
+        first.Undecidable == 0 ? Percent(least, signed) : $"between {Percent(least, signed)} and {Percent(most, signed)}";
 
     private static string Percent(ProportionInterval share, bool signed = false)
     {

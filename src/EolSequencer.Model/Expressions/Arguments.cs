@@ -33,19 +33,6 @@ public sealed class Arguments
         return null;
     }
 
-    /// <summary>Whether the same names have the same values.</summary>
-    public bool Has(Arguments other)
-    {
-        var (mine, its) = (this, other);
-        while (!ReferenceEquals(mine, its))
-        {
-            if (mine._outer is null || its._outer is null || mine._name != its._name || !mine._value.Equals(its._value)) return false;
-            (mine, its) = (mine._outer, its._outer);
-        }
-
-        return true;
-    }
-
     /// <summary>The value of a name that the checker has proven to be in force.</summary>
     public Value this[string name] =>
         Find(name) ?? throw new InvalidOperationException($"no loop name or parameter '{name}' is in force here");

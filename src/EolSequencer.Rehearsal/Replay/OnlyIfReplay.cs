@@ -11,6 +11,7 @@ internal sealed class OnlyIfReplay(RecordJudge judge, ReplayHistory history)
     /// <returns>Whether it would have been; null with the reason when the record does not tell.</returns>
     public (bool? IsNeeded, string? Why) Decide(PlacedStep now, StepDifferences differences, bool wasNeeded)
     {
+        if (!now.HasOnlyIf && wasNeeded) return (true, null);
         var open = false;
         foreach (var (planned, node) in now.Nodes)
         {

@@ -12,7 +12,10 @@ internal sealed record PlacedStep(PlannedStep Planned, ImmutableArray<PlannedNod
     public string Id => Planned.Id;
 
     /// <summary>What the author wrote of the nodes around it, then of itself.</summary>
-    public IEnumerable<(PlannedNode Planned, Node Node)> Nodes => Around.Select(around => (around, NodeOf(around))).Append((Planned, Planned.Step));
+    public ImmutableArray<(PlannedNode Planned, Node Node)> Nodes { get; } = [.. Around.Select(around => (around, NodeOf(around))), (Planned, Planned.Step)];
+
+    /// <summary>Whether anything decides at its turn if it is needed.</summary>
+    public bool HasOnlyIf { get; } = Planned.Step.OnlyIf is not null || Around.Any(around => NodeOf(around).OnlyIf is not null);
 
     public static Node NodeOf(PlannedNode planned) => planned switch
     {

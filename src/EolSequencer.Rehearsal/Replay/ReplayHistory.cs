@@ -6,7 +6,7 @@ namespace EolSequencer.Rehearsal.Replay;
 /// <summary>What has become of results and traces so far: whether expressions may build on them.</summary>
 internal sealed class ReplayHistory(PlacedPlan old, PlacedPlan now)
 {
-    private readonly HashSet<string> _undecidable = now.Steps.Select(step => step.Id).Where(id => old.Find(id) is null).ToHashSet(StringComparer.Ordinal);
+    private readonly HashSet<string> _undecidable = ReferenceEquals(old, now) ? [] : now.Steps.Select(step => step.Id).Where(id => old.Find(id) is null).ToHashSet(StringComparer.Ordinal);
     private readonly HashSet<string> _changed = new(StringComparer.Ordinal);
 
     /// <summary>Notes how a step came out.</summary>

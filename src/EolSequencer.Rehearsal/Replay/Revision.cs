@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Sequences;
 
@@ -7,33 +8,35 @@ namespace EolSequencer.Rehearsal.Replay;
 /// <summary>A checked sequence to judge by, with what is worked out once for many runs. May be used from several threads.</summary>
 public sealed class Revision(CheckedSequence sequence)
 {
-    private readonly ConcurrentDictionary<(Revision Old, string Step), Compared> _compared = [];
+    /// <summary>Kinds of vehicles whose plans are kept; more are planned each time anew.</summary>
+    private const int MostPairs = 500;
+
+    private readonly ConcurrentDictionary<(Revision Old, string Vehicle), PlanPair> _pairs = [];
+    private readonly bool _vinMatters = VinInPlan.Matters(sequence);
 
     public CheckedSequence Sequence => sequence;
 
-    internal PlacedPlan PlanFor(RunBegun begun) => PlacedPlan.Of(sequence, begun.Order, begun.OnlySteps);
-
-    /// <summary>Where a step says something else than in an earlier revision.</summary>
-    internal StepDifferences DifferencesFrom(Revision old, PlacedStep before, PlacedStep after)
+    /// <summary>What this revision and an earlier one plan for the vehicle of a run.</summary>
+    internal PlanPair PairFor(Revision old, RunBegun begun)
     {
-        if (ReferenceEquals(this, old)) return Same;
-        var key = (old, after.Id);
-        if (_compared.TryGetValue(key, out var known) && known.Holds(before, after)) return known.Differences;
-        var differences = StepDifferences.Between(before, old.Sequence, after, sequence);
-        _compared[key] = new Compared(before, after, differences);
-        return differences;
+        var key = (old, KeyOf(begun, _vinMatters || old._vinMatters));
+        if (_pairs.TryGetValue(key, out var known)) return known;
+        var now = PlanFor(begun);
+        var pair = new PlanPair(old, ReferenceEquals(old, this) ? now : old.PlanFor(begun), this, now);
+        if (_pairs.Count < MostPairs) _pairs[key] = pair;
+        return pair;
     }
 
-    private static StepDifferences Same { get; } = new(null, false, false, false, false, false, false);
+    private PlacedPlan PlanFor(RunBegun begun) => PlacedPlan.Of(sequence, begun.Order, begun.OnlySteps);
 
-    /// <summary>What was found once holds as long as the names in force have the same values and the same limits were picked.</summary>
-    private sealed record Compared(PlacedStep Before, PlacedStep After, StepDifferences Differences)
+    /// <summary>Vehicles with the same key have the same plan.</summary>
+    private static string KeyOf(RunBegun begun, bool withVin)
     {
-        public bool Holds(PlacedStep before, PlacedStep after) => IsAlike(Before, before) && IsAlike(After, after);
-
-        private static bool IsAlike(PlacedStep known, PlacedStep other) =>
-            ReferenceEquals(known, other)
-            || (ReferenceEquals(known.Planned.Expect, other.Planned.Expect) && known.Planned.Arguments.Has(other.Planned.Arguments)
-                && known.Around.Length == other.Around.Length && known.Around.Zip(other.Around).All(pair => pair.First.Arguments.Has(pair.Second.Arguments)));
+        var key = new StringBuilder(1024);
+        if (withVin) key.Append(begun.Order.Vin.Text);
+        foreach (var (name, value) in begun.Order.Options) key.Append(name).Append('=').Append(value).Append('\n');
+        foreach (var (name, value) in begun.Order.Facts) key.Append(name).Append('=').Append(value).Append('\n');
+        foreach (var only in begun.OnlySteps) key.Append(only).Append('\n');
+        return key.ToString();
     }
 }

@@ -13,9 +13,8 @@ namespace EolSequencer.Rehearsal.Replay;
 /// </summary>
 public sealed class RunReplay
 {
-    private readonly Revision _old;
-    private readonly Revision _new;
     private readonly RunBegun _begun;
+    private readonly PlanPair _plans;
     private readonly PlacedPlan _oldPlan;
     private readonly PlacedPlan _newPlan;
     private readonly RecordJudge _judge;
@@ -30,9 +29,8 @@ public sealed class RunReplay
 
     private RunReplay(Revision old, Revision now, RunBegun begun)
     {
-        (_old, _new, _begun) = (old, now, begun);
-        _oldPlan = old.PlanFor(begun);
-        _newPlan = ReferenceEquals(old, now) ? _oldPlan : now.PlanFor(begun);
+        (_begun, _plans) = (begun, now.PairFor(old, begun));
+        (_oldPlan, _newPlan) = (_plans.Old, _plans.New);
         _judge = new RecordJudge(begun.Order);
         _history = new ReplayHistory(_oldPlan, _newPlan);
         _attempts = new AttemptReplay(begun.Order, _judge, _history);
@@ -154,7 +152,7 @@ public sealed class RunReplay
         }
 
         if (track?.Was is { } was && !notReached.Contains(now.Id)) return new ReplayedStep(now.Id, was, track.Is ?? StepStanding.Undecidable, track.Why) { FirstIs = track.FirstIs };
-        var differences = StepDifferencesOf(old, now);
+        var differences = _plans.Differences(old, now);
         var why = _oldStop is not null && _newStop is null && !now.RunsAlways ? $"it was not reached then: '{_oldStop.Value.Step}' stopped the run"
             : differences.Require || differences.OnlyIf ? "it was not reached then"
             : null;
@@ -192,9 +190,7 @@ public sealed class RunReplay
     }
 
     private StepDifferences? Differences(StepTrack track) =>
-        track is { Old: { } old, New: { } now } ? track.Differences ??= StepDifferencesOf(old, now) : null;
-
-    private StepDifferences StepDifferencesOf(PlacedStep old, PlacedStep now) => _new.DifferencesFrom(_old, old, now);
+        track is { Old: { } old, New: { } now } ? track.Differences ??= _plans.Differences(old, now) : null;
 
     private static bool IsSameValue(ImmutableArray<CriterionResult> one, ImmutableArray<CriterionResult> other) =>
         one.Length == other.Length && one.Zip(other).All(pair => pair.First.Value == pair.Second.Value && pair.First.Unit == pair.Second.Unit);

@@ -17,6 +17,8 @@ namespace EolSequencer.Rehearsal.Replay;
 /// <param name="Within">Its time limit is written otherwise.</param>
 internal sealed record StepDifferences(string? Deed, bool Require, bool OnlyIf, bool Since, bool Formula, bool Expect, bool Within)
 {
+    public static StepDifferences None { get; } = new(null, false, false, false, false, false, false);
+
     /// <summary>Compares a step as planned by one revision with the same as planned by another.</summary>
     public static StepDifferences Between(PlacedStep old, CheckedSequence oldSequence, PlacedStep now, CheckedSequence newSequence)
     {

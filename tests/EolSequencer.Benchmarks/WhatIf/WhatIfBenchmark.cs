@@ -64,7 +64,7 @@ internal static class WhatIfBenchmark
         Figures.Print("vehicles with another verdict", result.Changed.Length);
         Figures.Print("steps undecidable", result.ByStep.Values.Sum(step => step.Undecidable));
         var first = result.FirstTimeThrough;
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first-time-through: then {first.Was}, now {first.Is} of {first.Vehicles}; change {100 * first.Change!.Estimate:0.00} % ({100 * first.Change.Low:0.00} .. {100 * first.Change.High:0.00} %)"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first-time-through: then {first.Was}, now {first.IsAtLeast} to {first.IsAtMost} of {first.Vehicles}; change {100 * first.LeastChange!.Low:0.00} to {100 * first.MostChange!.High:0.00} %"));
         Console.WriteLine($"not as written: {result.Troubled} runs{(result.Trouble is null ? "" : ", " + result.Trouble)}");
         Figures.PrintMachine();
     }

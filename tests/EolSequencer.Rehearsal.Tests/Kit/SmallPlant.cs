@@ -57,6 +57,9 @@ internal static class SmallPlant
 
     private static readonly ExpressionCache Cache = ExpressionCache.In(Directory.CreateTempSubdirectory("eol-small-").FullName);
 
+    /// <summary>What records of it hold is loaded as quickly.</summary>
+    public static RecordedRevisions Recorded { get; } = new(Cache);
+
     /// <summary>The sequence as it is first.</summary>
     public static Revision First { get; } = Load(Text);
 

@@ -69,22 +69,20 @@ internal sealed class WhatIfSums
     private static FirstTimeThrough FirstOf(IEnumerable<(int At, string Vin, bool Was, bool? Is)> runs)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        long vehicles = 0, was = 0, gained = 0, lost = 0, undecidable = 0;
+        long was = 0, gained = 0, lost = 0, openThrough = 0, openOthers = 0;
         foreach (var (_, vin, before, after) in runs)
         {
             if (!seen.Add(vin)) continue;
-            if (after is not { } now)
-            {
-                undecidable++;
-                continue;
-            }
-
-            vehicles++;
             if (before) was++;
-            if (now && !before) gained++;
-            if (before && !now) lost++;
+            switch (before, after)
+            {
+                case (false, true): gained++; break;
+                case (true, false): lost++; break;
+                case (true, null): openThrough++; break;
+                case (false, null): openOthers++; break;
+            }
         }
 
-        return new FirstTimeThrough(vehicles, was, gained, lost, undecidable);
+        return new FirstTimeThrough(seen.Count, was, gained, lost, openThrough, openOthers);
     }
 }
