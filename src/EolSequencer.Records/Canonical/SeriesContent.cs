@@ -17,7 +17,8 @@ internal sealed class SeriesContent
     /// <summary>The most bytes of one series: a capture of an hour at 1 kHz.</summary>
     public const int MostBytes = 256 * 1024 * 1024;
 
-    private const int Quality = 4;
+    // Small series want a quick encoder: from 2 on it clears half a megabyte of tables for each.
+    private const int Quality = 1;
     private const int LeastWindowBits = 10;
     private const int MostWindowBits = 18;
 
