@@ -33,7 +33,7 @@ public abstract record ChannelSource
 }
 
 /// <summary>Bits of a frame or record, numbered as in CAN databases: bit b lies in byte b div 8, b mod 8 = 0 being its least significant.</summary>
-public readonly record struct BitRange(int First, int Count);
+public sealed record BitRange(int First, int Count);
 
 /// <summary>What can be asked of a control unit as a whole.</summary>
 public enum ServiceRead
