@@ -66,6 +66,13 @@ internal static class WhatIfBenchmark
         var first = result.FirstTimeThrough;
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first-time-through: then {first.Was}, now {first.IsAtLeast} to {first.IsAtMost} of {first.Vehicles}; change {100 * first.LeastChange!.Low:0.00} to {100 * first.MostChange!.High:0.00} %"));
         Console.WriteLine($"not as written: {result.Troubled} runs{(result.Trouble is null ? "" : ", " + result.Trouble)}");
+        used = Environment.CpuUsage.TotalTime;
+        using (var reader = runs.OpenReader())
+        {
+            foreach (var id in ids) reader.Read(id);
+        }
+
+        Figures.Print("processor time of reading alone", (Environment.CpuUsage.TotalTime - used).TotalSeconds, "s");
         Figures.PrintMachine();
     }
 
