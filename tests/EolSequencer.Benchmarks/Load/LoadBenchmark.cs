@@ -1,13 +1,14 @@
 using System.Diagnostics;
 using EolSequencer.Benchmarks.Plants;
+using EolSequencer.Benchmarks.Start;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 
 namespace EolSequencer.Benchmarks.Load;
 
 /// <summary>
-/// A sequence of 2,500 lines from its file to ready: in a process that has loaded before, and by <c>eol check</c> as
-/// published, which besides looks for advice, from the start of the process to its end.
+/// A sequence of 2,500 lines from its file to ready: in a process that has loaded before, by <c>eol run</c> as published, from
+/// the start of the process to the run's first step, and by <c>eol check</c>, which besides looks for advice, to its end.
 /// </summary>
 internal static class LoadBenchmark
 {
@@ -35,16 +36,18 @@ internal static class LoadBenchmark
     {
         var program = PublishedProgram.Make(plant.Path(".program"));
         Check(program, path, plant.Path(".warm")); // fills the cache
-        var (cold, warm, empty) = (new List<TimeSpan>(), new List<TimeSpan>(), new List<TimeSpan>());
+        var (cold, warm, run, empty) = (new List<TimeSpan>(), new List<TimeSpan>(), new List<TimeSpan>(), new List<TimeSpan>());
         for (var time = 0; time < times; time++)
         {
             cold.Add(Check(program, path, plant.Path($".cold{time}")));
             warm.Add(Check(program, path, plant.Path(".warm")));
+            run.Add(FirstStep.After(program, plant.Path(), "copy_0.rest", plant.Path(".warm")));
             empty.Add(Start(program, ["--version"], plant.Path(".warm")));
         }
 
         Print("eol check as published, empty cache", cold);
         Print("eol check as published, warm cache", warm);
+        Print("eol run as published, warm cache, to its first step", run);
         Print("eol --version as published", empty);
     }
 
