@@ -3,6 +3,8 @@ namespace EolSequencer.Model.Judging;
 /// <summary>Order and words of verdicts.</summary>
 public static class Verdicts
 {
+    private static readonly Verdict[] All = Enum.GetValues<Verdict>();
+
     /// <summary>The worse of two.</summary>
     public static Verdict Worst(Verdict first, Verdict second) => first > second ? first : second;
 
@@ -23,13 +25,11 @@ public static class Verdicts
     /// <summary>The verdict of a word; false for any other text, numbers included.</summary>
     public static bool TryParse(string word, out Verdict verdict)
     {
-        foreach (var candidate in Enum.GetValues<Verdict>())
+        foreach (var candidate in All)
         {
-            if (candidate.Word() == word)
-            {
-                verdict = candidate;
-                return true;
-            }
+            if (candidate.Word() != word) continue;
+            verdict = candidate;
+            return true;
         }
 
         verdict = Verdict.None;

@@ -58,13 +58,22 @@ internal static class EventForm
         }
     }
 
+    /// <summary>Whether bytes only say what was asked of a person or begun; seen without reading them.</summary>
+    public static bool IsNoFinding(ReadOnlySpan<byte> bytes)
+    {
+        // Number and time come first and are numbers, so the third name is the first behind the second comma.
+        var rest = bytes[(bytes.IndexOf((byte)',') + 1)..];
+        rest = rest[(rest.IndexOf((byte)',') + 1)..];
+        return rest.StartsWith("\"asked\":"u8) || rest.StartsWith("\"begun\":"u8);
+    }
+
     private static RunEvent Read(JsonElement root, IAttachments attachments)
     {
         var fields = new Fields(root);
         var n = fields.Int("n"u8);
         var at = fields.Long("t"u8);
         var kind = ThirdOf(root.EnumerateObject());
-        if (kind.NameEquals(JudgedForm.Kind)) return JudgedForm.Read(fields, n, at);
+        if (kind.NameEquals(JudgedForm.Kind)) return JudgedForm.Read(fields, n, at, attachments.WantBytes);
         if (kind.NameEquals(AskedForm.Kind)) return AskedForm.Read(fields, n, at);
         if (kind.NameEquals(AnsweredForm.Kind)) return AnsweredForm.Read(fields, n, at);
         if (kind.NameEquals(AnswerRefusedForm.Kind)) return AnswerRefusedForm.Read(fields, n, at);

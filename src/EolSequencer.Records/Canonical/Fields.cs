@@ -1,19 +1,45 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using System.Text.Json;
 using EolSequencer.Model.Judging;
 
 namespace EolSequencer.Records.Canonical;
 
 /// <summary>Reads the fields of one canonical object; what is absent or of the wrong kind is a <see cref="FormatException"/>.</summary>
-internal readonly struct Fields(JsonElement element)
+/// <remarks>
+/// Names are one or two letters, and most fields asked for are absent. So the names are gathered once, each as one number, instead of being
+/// looked for in the document each time.
+/// </remarks>
+internal readonly struct Fields
 {
+    private const int LongestPacked = 7;
+
+    private readonly JsonElement _element;
+    private readonly (ulong Name, JsonElement Value)[] _fields;
+
+    public Fields(JsonElement element)
+    {
+        _element = element;
+        _fields = new (ulong, JsonElement)[element.GetPropertyCount()];
+        var at = 0;
+        foreach (var field in element.EnumerateObject()) _fields[at++] = (Packed(JsonMarshal.GetRawUtf8PropertyName(field)), field.Value);
+    }
+
     public Fields Object(ReadOnlySpan<byte> key) => new(Required(key));
 
-    public JsonElement Required(ReadOnlySpan<byte> key) =>
-        element.TryGetProperty(key, out var field) ? field : throw Missing(key);
+    public JsonElement Required(ReadOnlySpan<byte> key) => Optional(key) ?? throw Missing(key);
 
-    public JsonElement? Optional(ReadOnlySpan<byte> key) =>
-        element.TryGetProperty(key, out var field) ? field : null;
+    public JsonElement? Optional(ReadOnlySpan<byte> key)
+    {
+        if (key.Length > LongestPacked) return _element.TryGetProperty(key, out var found) ? found : null;
+        var name = Packed(key);
+        for (var at = _fields.Length - 1; at >= 0; at--)
+        {
+            if (_fields[at].Name == name) return _fields[at].Value;
+        }
+
+        return null;
+    }
 
     public string Text(ReadOnlySpan<byte> key) => TextOf(Required(key));
 
@@ -50,6 +76,15 @@ internal readonly struct Fields(JsonElement element)
 
     private static Verdict VerdictOf(JsonElement field) =>
         Verdicts.TryParse(TextOf(field), out var verdict) ? verdict : throw new FormatException($"'{field}' is no verdict");
+
+    /// <summary>Length and bytes of a short name as one number; 0 for a long one.</summary>
+    private static ulong Packed(ReadOnlySpan<byte> name)
+    {
+        if (name.Length > LongestPacked) return 0;
+        var packed = (ulong)name.Length;
+        foreach (var letter in name) packed = (packed << 8) | letter;
+        return packed;
+    }
 
     private static FormatException Missing(ReadOnlySpan<byte> key) =>
         new($"the field '{System.Text.Encoding.UTF8.GetString(key)}' is missing");

@@ -32,7 +32,7 @@ internal static class JudgedForm
         WriteReadings(json, judged.Readings, end);
     }
 
-    public static Judged Read(Fields fields, int n, long at)
+    public static Judged Read(Fields fields, int n, long at, bool withReadings)
     {
         var took = fields.Long("k"u8);
         var end = at - fields.LongOr("e"u8, 0);
@@ -52,7 +52,7 @@ internal static class JudgedForm
             Criteria = CriterionForm.ReadAll(fields, measured),
             Requirements = fields.Texts("rq"u8),
             Repair = fields.Optional("rp"u8) is { } texts ? new LocalText([.. texts.EnumerateObject().Select(text => new LocalText.Version(text.Name, Fields.TextOf(text.Value)))]) : null,
-            Readings = fields.List("r"u8, item => ReadReading(item, end)),
+            Readings = withReadings ? fields.List("r"u8, item => ReadReading(item, end)) : [],
         };
     }
 

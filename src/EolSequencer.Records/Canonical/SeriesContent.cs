@@ -70,7 +70,8 @@ internal sealed class SeriesContent
     private static int WindowFor(int length) => Math.Clamp(BitOperations.Log2((uint)length) + 1, LeastWindowBits, MostWindowBits);
 
     /// <summary>The points in a block; a <see cref="FormatException"/> says how block and reference differ.</summary>
-    public static ImmutableArray<SeriesPoint> Read(byte[] block, SeriesReference reference)
+    /// <param name="withRaw">False: the raw bytes of the points are left out.</param>
+    public static ImmutableArray<SeriesPoint> Read(byte[] block, SeriesReference reference, bool withRaw = true)
     {
         if (reference.Length is < 0 or > MostBytes) throw new FormatException($"a series has no {reference.Length} bytes");
         var bytes = new byte[reference.Length];
@@ -84,21 +85,40 @@ internal sealed class SeriesContent
             throw new FormatException("the series differs from the hash in its event");
         }
 
-        return Parse(bytes, reference.Points);
+        return Parse(bytes, reference.Points, withRaw);
     }
 
-    private static ImmutableArray<SeriesPoint> Parse(byte[] bytes, int count)
+    // A day of runs has millions of points, so they are read without a document, and a text that repeats is one text.
+    private static ImmutableArray<SeriesPoint> Parse(ReadOnlySpan<byte> bytes, int count, bool withRaw)
     {
-        using var document = JsonDocument.Parse(bytes);
+        var json = new Utf8JsonReader(bytes);
         var points = ImmutableArray.CreateBuilder<SeriesPoint>(count);
-        var at = 0L;
-        foreach (var item in document.RootElement.EnumerateArray())
+        var last = new SeriesPoint(0, null, null);
+        var (value, raw) = ((string?)null, (string?)null);
+        Begin(ref json);
+        while (json.Read() && json.TokenType == JsonTokenType.StartArray)
         {
-            var parts = item.GetArrayLength();
-            at += item[0].GetInt64();
-            points.Add(new SeriesPoint(at, parts > 1 ? item[1].GetString() : null, parts > 2 ? Fields.TextOf(item[2]) : null));
+            json.Read();
+            var at = last.At + json.GetInt64();
+            var (hasValue, hasRaw) = (Next(ref json), false);
+            var isMissing = hasValue && json.TokenType == JsonTokenType.Null;
+            if (hasValue && !isMissing) value = Text(ref json, value);
+            if (hasValue && (hasRaw = Next(ref json)) && withRaw) raw = Text(ref json, raw);
+            if (hasRaw && Next(ref json)) throw new FormatException("a point of the series has more than three parts");
+            points.Add(last = new SeriesPoint(at, hasValue && !isMissing ? value : null, hasRaw && withRaw ? raw : null));
         }
 
         return points.Count == count ? points.MoveToImmutable() : throw new FormatException($"the series has {points.Count} points, its event says {count}");
     }
+
+    private static void Begin(ref Utf8JsonReader json)
+    {
+        if (!json.Read() || json.TokenType != JsonTokenType.StartArray) throw new FormatException("the series is no list");
+    }
+
+    /// <summary>Moves to the next part of a point; false behind the last one.</summary>
+    private static bool Next(ref Utf8JsonReader json) => json.Read() && json.TokenType != JsonTokenType.EndArray;
+
+    private static string Text(ref Utf8JsonReader json, string? before) =>
+        before is not null && json.TokenType == JsonTokenType.String && json.ValueTextEquals(before) ? before : json.GetString() ?? throw new FormatException("null stands where a text must be");
 }

@@ -20,11 +20,12 @@ public sealed class CheckedRunReader : IAttachments, IDisposable
     private readonly Statement _source;
     private readonly Statement _series;
     private readonly ChainReader _chain = new();
+    private readonly bool _onlyFindings;
     private long _run;
 
-    internal CheckedRunReader(RecordFiles files, RecordOptions options, LedgerPicture ledger, Func<string, Func<byte[]>, string> sources)
+    internal CheckedRunReader(RecordFiles files, RecordOptions options, LedgerPicture ledger, Func<string, Func<byte[]>, string> sources, bool onlyFindings)
     {
-        (_files, _ledger, _sources) = (files, ledger, sources);
+        (_files, _ledger, _sources, _onlyFindings) = (files, ledger, sources, onlyFindings);
         _connection = RecordConnection.ForReading(files.Database, options);
         _row = _connection.Prepare("SELECT id FROM run WHERE run = ?");
         _events = _connection.Prepare("SELECT id, hash, bytes FROM event WHERE id BETWEEN ? AND ? ORDER BY id");
@@ -42,10 +43,12 @@ public sealed class CheckedRunReader : IAttachments, IDisposable
         return ReadEvents(run);
     });
 
+    bool IAttachments.WantBytes => !_onlyFindings;
+
     string IAttachments.SourceText(string hash) => _sources(hash, () => Required(_source.Text(1, hash), $"the file with hash {hash} is missing"));
 
     ImmutableArray<SeriesPoint> IAttachments.Series(int n, SeriesReference reference) =>
-        SeriesContent.Read(Required(_series.Int(1, EventKey.Of(_run, n)), $"the series of event {n} is missing"), reference);
+        SeriesContent.Read(Required(_series.Int(1, EventKey.Of(_run, n)), $"the series of event {n} is missing"), reference, !_onlyFindings);
 
     public void Dispose() => _connection.Dispose();
 
@@ -54,6 +57,7 @@ public sealed class CheckedRunReader : IAttachments, IDisposable
         var events = ImmutableArray.CreateBuilder<RunEvent>(512);
         string? trouble = null;
         var firstLink = "";
+        var number = 0;
         _chain.Begin();
         _events.Int(1, EventKey.Before(_run)).Int(2, EventKey.Last(_run));
         try
@@ -61,16 +65,18 @@ public sealed class CheckedRunReader : IAttachments, IDisposable
             while (_events.Next())
             {
                 var n = EventKey.NumberOf(_events.Int(0));
-                if (n != events.Count + 1) trouble ??= $"event {events.Count + 1} is missing";
+                if (n != ++number) trouble ??= $"event {number} is missing";
+                number = n;
                 if (!_chain.Next(_events.Blob(2), _events.Blob(1))) trouble ??= $"event {n}: its bytes and the link before do not give its link";
-                if (events.Count == 0) firstLink = Convert.ToHexStringLower(_events.Blob(1));
+                if (firstLink.Length == 0) firstLink = Convert.ToHexStringLower(_events.Blob(1));
+                if (_onlyFindings && EventForm.IsNoFinding(_events.Blob(2))) continue;
                 events.Add(EventForm.Read(_events.Blob(2).ToArray(), this));
             }
         }
         catch (FormatException fault)
         {
             _events.Reset();
-            return new CheckedRun(run, [], $"event {events.Count + 1} cannot be read: {fault.Message}");
+            return new CheckedRun(run, [], $"event {number} cannot be read: {fault.Message}");
         }
 
         return new CheckedRun(run, events.DrainToImmutable(), trouble ?? AgainstLedger(run, firstLink));

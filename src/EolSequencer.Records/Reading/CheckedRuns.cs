@@ -41,7 +41,11 @@ public sealed class CheckedRuns
     });
 
     /// <summary>A reader for one thread.</summary>
-    public CheckedRunReader OpenReader() => new(_files, _options, _ledger, SourceText);
+    /// <param name="onlyFindings">
+    /// True: what a run found, for whoever judges it. Raw bytes of readings, and events that say what was asked and begun, are checked like
+    /// everything and then left out.
+    /// </param>
+    public CheckedRunReader OpenReader(bool onlyFindings = false) => new(_files, _options, _ledger, SourceText, onlyFindings);
 
     private string SourceText(string hash, Func<byte[]> read) => _sources.GetOrAdd(hash, static (hash, read) =>
     {

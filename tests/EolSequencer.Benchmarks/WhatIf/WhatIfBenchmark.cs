@@ -67,7 +67,7 @@ internal static class WhatIfBenchmark
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"first-time-through: then {first.Was}, now {first.IsAtLeast} to {first.IsAtMost} of {first.Vehicles}; change {100 * first.LeastChange!.Low:0.00} to {100 * first.MostChange!.High:0.00} %"));
         Console.WriteLine($"not as written: {result.Troubled} runs{(result.Trouble is null ? "" : ", " + result.Trouble)}");
         used = Environment.CpuUsage.TotalTime;
-        using (var reader = runs.OpenReader())
+        using (var reader = runs.OpenReader(onlyFindings: true))
         {
             foreach (var id in ids) reader.Read(id);
         }

@@ -31,7 +31,7 @@ public sealed class WhatIfRunner(CheckedRuns runs, RecordedRevisions recorded, R
         {
             try
             {
-                using var reader = runs.OpenReader();
+                using var reader = runs.OpenReader(onlyFindings: true);
                 while (!stop.IsCancellationRequested && Volatile.Read(ref fault) is null && Interlocked.Increment(ref next) is var at && at < ids.Length)
                 {
                     if (reader.Read(ids[at]) is { } run) Judge(at, run, sum, withUnverified);
