@@ -12,9 +12,9 @@ namespace EolSequencer.Rehearsal.Replay;
 public sealed record ReplayedRun(RunBegun Begun, ImmutableArray<ReplayedStep> Steps, RollUp Was, bool IsWhole)
 {
     /// <summary>The roll-up of the steps that are decided.</summary>
-    public RollUp Is => RollUp.Of(Steps.Where(step => step.Is.IsCounting).Select(step => step.Is.Counted));
+    public RollUp Is { get; } = RollUp.Of(Steps.Where(step => step.Is.IsCounting).Select(step => step.Is.Counted));
 
-    public int Undecidable => Steps.Count(step => step.IsUndecidable);
+    public int Undecidable { get; } = Steps.Count(step => step.IsUndecidable);
 
     /// <summary>The verdict of the run by the revision; null when undecidable steps could make it worse.</summary>
     public Verdict? Verdict => Undecidable == 0 || Is.Verdict == Model.Judging.Verdict.Error ? Is.Verdict : null;

@@ -63,11 +63,17 @@ internal static class SmallPlant
     /// <summary>The sequence as it is first.</summary>
     public static Revision First { get; } = Load(Text);
 
-    /// <summary>The same with one text in place of another.</summary>
-    public static Revision With(string old, string young)
+    /// <summary>The same with texts in place of others: old, young, old, young …</summary>
+    public static Revision With(params string[] changes)
     {
-        Assert.Contains(old, Text, StringComparison.Ordinal);
-        return Load(Text.Replace(old, young, StringComparison.Ordinal));
+        var text = Text;
+        foreach (var pair in changes.Chunk(2))
+        {
+            Assert.Contains(pair[0], text, StringComparison.Ordinal);
+            text = text.Replace(pair[0], pair[1], StringComparison.Ordinal);
+        }
+
+        return Load(text);
     }
 
     /// <summary>Rehearses the first revision.</summary>

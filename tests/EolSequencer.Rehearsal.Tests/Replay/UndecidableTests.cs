@@ -25,6 +25,7 @@ public sealed class UndecidableTests
     [InlineData("added", "  - group: calm\n", "  - { step: added, read: bus.ambient, expect: 0 .. 40 °C }\n  - group: calm\n", "it was added, so nothing was recorded")]
     [InlineData("again", "expect: 12.0 .. 13.0 V, on-fail: stop", "expect: 15 .. 16 V, retry: 1", "it would have been tried again")]
     [InlineData("again", "expect: 12.0 .. 13.0 V, on-fail: stop", "expect: 15 .. 16 V, on-fail: ask", "a person would have been asked what to do")]
+    [InlineData("coding", "  - group: body\n", "  - group: body\n    retry: 1\n", "its group is tried again on what its steps come to")]
     public void A_change_that_the_record_cannot_decide_is_told_with_its_reason(string step, string old, string young, string? why)
     {
         var replayed = Step(RunReplay.Of(SmallPlant.First, SmallPlant.With(old, young), Run), step);
@@ -63,6 +64,21 @@ public sealed class UndecidableTests
         Assert.Equal(("not reached", "it was not reached then: 'supply.again' stopped the run"), (Step(run, "still").Was.Word, Step(run, "still").Why));
         Assert.Null(run.IsFirstTimeThrough);
         Assert.Null(run.Verdict);
+    }
+
+    [Fact]
+    public void A_group_that_was_tried_again_comes_out_as_recorded_until_one_of_its_attempts_counts_otherwise()
+    {
+        var old = SmallPlant.With("  - group: body\n", "  - group: body\n    retry: 1\n");
+        var run = SmallPlant.Rehearse(old, 0, 1);
+        Assert.Equal(2, run.OfType<Judged>().Count(judged => judged.Step == "body.coding"));
+
+        Assert.All(RunReplay.Of(old, old, run).Steps, step => Assert.True(step.Was.IsSame(step.Is), step.Step));
+
+        var other = SmallPlant.With("  - group: body\n", "  - group: body\n    retry: 1\n", "equals (order.coding)", "matches /0+/");
+        var replayed = RunReplay.Of(old, other, run);
+        Assert.Equal("its group is tried again on what its steps come to", Step(replayed, "coding").Why);
+        Assert.False(Step(replayed, "still").IsUndecidable);
     }
 
     [Fact]
