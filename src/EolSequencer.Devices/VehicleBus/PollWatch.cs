@@ -30,15 +30,17 @@ internal sealed class PollWatch : IDisposable
             await Task.Yield(); // A listener is never called from inside the call that made it.
             var begun = time.GetTimestamp();
             Reading? last = null;
-            while (true)
+            TimeSpan rest;
+            do
             {
                 var reading = await reader.ReadAsync(request, _end.Token);
                 _end.Token.ThrowIfCancellationRequested();
                 if (reading.Missing is null || reading.Missing != last?.Missing) listener.Received(reading);
                 last = reading;
                 var passed = time.GetElapsedTime(begun);
-                await Pause.ForAsync(TimeSpan.FromTicks(every.Ticks - (passed.Ticks % every.Ticks)), time, _end.Token);
+                rest = TimeSpan.FromTicks(every.Ticks - (passed.Ticks % every.Ticks));
             }
+            while (await Pause.TryForAsync(rest, time, _end.Token));
         }
         catch (OperationCanceledException) when (_end.IsCancellationRequested)
         {

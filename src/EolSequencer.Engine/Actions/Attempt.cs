@@ -60,32 +60,33 @@ internal sealed class Attempt : IDisposable
         new(Halt.Kind == HaltKind.Lost ? Ending.Lost : Ending.Stopped, Run.Now) { Detail = Halt.Reason };
 
     /// <summary>One reading of a channel; a reading that does not come in time is missing as silent.</summary>
-    public async ValueTask<Reading> ReadAsync(ChannelUse use, ChannelDescription channel)
+    public ValueTask<Reading> ReadAsync(ChannelUse use, ChannelDescription channel)
     {
         var device = Run.Device(use.Role);
         var request = new ReadRequest(channel, use.Index?.Resolve(Planned.Arguments), Start);
-        var reading = await InTimeAsync(device.Device.ReadAsync(request, Ends));
-        Note(device, use, request.Index, reading);
-        return reading;
+        return InTimeAsync(device.Device.ReadAsync(request, Ends), device, use, request.Index);
     }
 
-    /// <summary>Waits for a device; the step's time limit makes the reading missing, a halt throws.</summary>
-    public async ValueTask<Reading> InTimeAsync(ValueTask<Reading> exchange)
+    /// <summary>Waits for a device and keeps its reading; the step's time limit makes the reading missing, a halt throws.</summary>
+    public async ValueTask<Reading> InTimeAsync(ValueTask<Reading> exchange, BoundDevice device, ChannelUse use, string? index)
     {
         Reading reading;
         try
         {
             reading = await exchange;
+            Halt.Token.ThrowIfCancellationRequested();
+            if (Within is { } within && Run.Between(Start, reading.Stamp) > within)
+            {
+                reading = Reading.None(MissingCause.Late, reading.Stamp, $"the answer came after the limit of {Text(within)}", reading.Raw);
+            }
         }
         catch (OperationCanceledException) when (!Halt.IsRaised)
         {
-            return SilentAtLimit();
+            reading = SilentAtLimit();
         }
 
-        Halt.Token.ThrowIfCancellationRequested();
-        return Within is { } within && Run.Between(Start, reading.Stamp) > within
-            ? Reading.None(MissingCause.Late, reading.Stamp, $"the answer came after the limit of {Text(within)}", reading.Raw)
-            : reading;
+        Note(device, use, index, reading);
+        return reading;
     }
 
     public Reading SilentAtLimit() =>

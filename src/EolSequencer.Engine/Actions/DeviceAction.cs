@@ -29,9 +29,8 @@ internal static class DeviceAction
     {
         attempt.Run.Log.Append((n, at) => new Begun { N = n, At = at, Step = attempt.Planned.Id, Attempt = attempt.Number });
         var device = attempt.Run.Device(role);
-        var reading = await attempt.InTimeAsync(device.Device.ActAsync(request, attempt.Ends));
         var use = new ChannelUse(role, request.Action.Name, index);
-        attempt.Note(device, use, request.Index, reading);
+        var reading = await attempt.InTimeAsync(device.Device.ActAsync(request, attempt.Ends), device, use, request.Index);
         if (reading.Missing is not null) return await attempt.MissingAsync(use, AsChannel(request.Action), reading);
         return reading.Value is { } value ? attempt.Found(value, reading.Stamp) : new AttemptEnd(Ending.Confirmed, reading.Stamp);
     }

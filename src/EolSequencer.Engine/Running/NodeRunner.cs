@@ -66,7 +66,7 @@ internal sealed class NodeRunner(RunServices run)
             else if (halt.IsRaised && !around.IsRaised) around.Raise(halt.Kind, halt.Reason!);
             if (retries == 0 || around.IsRaised || !node.Retry!.On.Contains(Worst(planned))) return flow;
             foreach (var step in Plan.StepsOf(planned)) run.Results.Forget(step.Id);
-            if (node.Retry.Pause > TimeSpan.Zero) await Paused.ForAsync(node.Retry.Pause, run, around); // The next attempt sees that it is halted.
+            if (node.Retry.Pause > TimeSpan.Zero) await Pause.TryForAsync(node.Retry.Pause, run.Time, around.Token); // The next attempt sees that it is halted.
         }
     }
 

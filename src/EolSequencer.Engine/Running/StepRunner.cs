@@ -74,7 +74,7 @@ internal sealed class StepRunner(RunServices run)
             if (retries > 0 && !end.ByPerson && step.Retry!.On.Contains(measured))
             {
                 retries--;
-                if (step.Retry.Pause > TimeSpan.Zero && !await Paused.ForAsync(step.Retry.Pause, run, halt)) return Flow.Stop;
+                if (step.Retry.Pause > TimeSpan.Zero && !await Pause.TryForAsync(step.Retry.Pause, run.Time, halt.Token)) return Flow.Stop;
                 continue;
             }
 
