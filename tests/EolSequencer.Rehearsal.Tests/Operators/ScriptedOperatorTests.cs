@@ -86,7 +86,7 @@ public sealed class ScriptedOperatorTests
         Says("seen", (new Answer.Ok(), 30), (new Answer.NotOk("late"), 5));
         var scripted = Scripted();
 
-        Assert.Throws<TaskCanceledException>(() => Ask(scripted, Prompt("seen", PromptKind.Judge), withdrawAfter: 20));
+        Assert.ThrowsAny<OperationCanceledException>(() => Ask(scripted, Prompt("seen", PromptKind.Judge), withdrawAfter: 20));
         Assert.Equal(TimeSpan.FromSeconds(20), _time.Now);
         Assert.Equal(new Answer.NotOk("late"), Ask(scripted, Prompt("seen", PromptKind.Judge)));
         Assert.Equal(TimeSpan.FromSeconds(25), _time.Now);
