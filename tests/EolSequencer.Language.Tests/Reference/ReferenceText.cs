@@ -26,7 +26,12 @@ internal static partial class ReferenceText
 
     /// <summary>The rows of all tables that have keys or forms and an example of each.</summary>
     /// <remarks>A table is named by its heading, a further one below the same heading by its number; rows with … are about the keys inside the one above.</remarks>
-    public static IEnumerable<ReferenceRow> Rows()
+    public static IEnumerable<ReferenceRow> Rows() => Rows(IsOfKeys);
+
+    /// <summary>The rows of all tables of what stands in expectations and expressions, each with its examples.</summary>
+    public static IEnumerable<ReferenceRow> FormRows() => Rows(columns => columns.Contains("example") && columns[0] is "form" or "name" or "function" or "feature" && !IsOfKeys(columns));
+
+    private static IEnumerable<ReferenceRow> Rows(Predicate<string[]> isWanted)
     {
         var (heading, tables, above, columns) = ("", 0, "", Array.Empty<string>());
         foreach (var (index, line) in Lines.Index())
@@ -42,9 +47,9 @@ internal static partial class ReferenceText
             if (columns.Length == 0)
             {
                 columns = cells;
-                if (IsOfKeys(columns)) tables++;
+                if (isWanted(columns)) tables++;
             }
-            else if (IsOfKeys(columns) && !cells[0].StartsWith("--", StringComparison.Ordinal))
+            else if (isWanted(columns) && !cells[0].StartsWith("--", StringComparison.Ordinal))
             {
                 var place = tables == 1 ? heading : $"{heading} {tables}";
                 var keys = Spans(cells[0]).Select(span => span.Split(':')[0]).ToList();
