@@ -31,7 +31,7 @@ public sealed class ProbeTests
         probe.StandardInput.Write("watch bus.ignition for 1 h\n");
         probe.StandardInput.Flush();
         Until(probe, "bus.ignition = no");
-        Interrupt(probe);
+        Eol.PressCtrlC(probe);
         Until(probe, "watched for ");
         probe.StandardInput.Write("read bus.gear\n");
         probe.StandardInput.Close();
@@ -47,9 +47,9 @@ public sealed class ProbeTests
     {
         using var probe = Eol.Start("probe", "--station", Station);
         Until(probe, "'help' lists the commands");
-        Interrupt(probe);
+        Eol.PressCtrlC(probe);
         Until(probe, "Ctrl-C: once more ends the program");
-        Interrupt(probe);
+        Eol.PressCtrlC(probe);
 
         Assert.True(probe.WaitForExit(TimeSpan.FromSeconds(60)));
         Assert.NotEqual(0, probe.ExitCode);
@@ -75,11 +75,5 @@ public sealed class ProbeTests
         }
 
         Assert.Fail($"the process ended before it said '{text}'");
-    }
-
-    private static void Interrupt(System.Diagnostics.Process process)
-    {
-        using var signal = System.Diagnostics.Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)]);
-        signal.WaitForExit();
     }
 }

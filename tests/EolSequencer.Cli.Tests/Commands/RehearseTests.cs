@@ -84,7 +84,7 @@ public sealed class RehearseTests : IDisposable
         using (var first = Eol.Start("rehearse", sequence, "--seeds", "40", "--cores", "1", "--into", Campaign))
         {
             Assert.Contains(" of ", first.StandardOutput.ReadLine(), StringComparison.Ordinal);
-            using (var signal = System.Diagnostics.Process.Start("kill", ["-INT", first.Id.ToString(CultureInfo.InvariantCulture)])) signal.WaitForExit();
+            Eol.PressCtrlC(first);
             first.StandardOutput.ReadToEnd();
             Assert.True(first.WaitForExit(60_000));
             Assert.Equal(4, first.ExitCode); // nothing bad so far, and not whole

@@ -140,7 +140,7 @@ public sealed class RunTests : IDisposable
         using var run = Eol.Start(_eol.StartupArguments("--clock", "real", "--operator", "terminal"));
         WaitForRecord();
         Thread.Sleep(1500);
-        using (var signal = System.Diagnostics.Process.Start("kill", ["-INT", run.Id.ToString(System.Globalization.CultureInfo.InvariantCulture)])) signal.WaitForExit();
+        Eol.PressCtrlC(run);
         Assert.True(run.WaitForExit(TimeSpan.FromSeconds(60)));
         Assert.Contains(run.ExitCode, new[] { 1, 3, 4 });
         var list = Eol.Run("show", "--rehearsals", "--json", "--data", _eol.Data);

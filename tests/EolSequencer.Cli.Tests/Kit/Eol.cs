@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 
 namespace EolSequencer.Cli.Tests.Kit;
 
@@ -45,7 +46,9 @@ internal sealed class Eol : IDisposable
     /// <summary>Starts the program and leaves it running.</summary>
     public static Process Start(params string[] args)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "eol.dll"), .. args])
+        // Whoever is started in the background of a shell ignores Ctrl-C, and so would the program.
+        string[] listening = OperatingSystem.IsLinux() ? ["env", "--default-signal=INT", "dotnet"] : ["dotnet"];
+        var start = new ProcessStartInfo(listening[0], [.. listening[1..], Path.Combine(AppContext.BaseDirectory, "eol.dll"), .. args])
         {
             WorkingDirectory = Repository.Root,
             RedirectStandardOutput = true,
@@ -53,6 +56,13 @@ internal sealed class Eol : IDisposable
             RedirectStandardInput = true,
         };
         return Process.Start(start)!;
+    }
+
+    /// <summary>What Ctrl-C does to a program in a terminal.</summary>
+    public static void PressCtrlC(Process program)
+    {
+        using var signal = Process.Start("kill", ["-INT", program.Id.ToString(CultureInfo.InvariantCulture)]);
+        signal.WaitForExit();
     }
 
     public void Dispose()
