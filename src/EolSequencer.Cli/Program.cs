@@ -18,6 +18,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     RehearseCommand.Make(console),
     ReplayCommand.Make(console),
     ShowCommand.Make(console),
+    PersonCommand.Make(console),
     VerifyCommand.Make(console),
 };
 var parsed = root.Parse(args);

@@ -1,3 +1,4 @@
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Stations;
@@ -60,8 +61,14 @@ public sealed class DataFolder
     public StationResult TakeStation(string station) =>
         StationHold.Take(_files, station, _time, OpenWriter, new FreeSpace(_files.Folder, _options));
 
-    private RecordWriter OpenWriter(bool durable) =>
-        new(_files.Database, durable, new SealingKey(_keyId, StationKey.FromPem(_pem)), _options);
+    /// <summary>The services that people act through.</summary>
+    /// <param name="note">Told of everything that is refused, on one line and without secrets.</param>
+    public RecordAdministration Administer(Action<string> note) =>
+        new(new SqliteActStore(_files, _options, _time, OpenKey), _time, note);
+
+    private RecordWriter OpenWriter(bool durable) => new(_files.Database, durable, OpenKey(), _options);
+
+    private SealingKey OpenKey() => new(_keyId, StationKey.FromPem(_pem));
 
     private static FolderResult<DataFolder> Open(RecordFiles files, TimeProvider time, RecordOptions options)
     {

@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
@@ -29,23 +29,19 @@ internal sealed class FolderSetup(RecordConnection connection, RecordFiles files
         if (id is null)
         {
             id = Add(key);
-            Append(ledger, new SealingKey(id.Value, key), "key-made", ("public", key.Fingerprint), ("file", Path.GetFileName(files.Key)));
+            Append(ledger, new SealingKey(id.Value, key), new KeyMade(key.Fingerprint, Path.GetFileName(files.Key)));
         }
 
         if (_isNewSchema)
         {
-            Append(ledger, new SealingKey(id.Value, key), "schema", ("version", RecordSchema.Newest.ToString(CultureInfo.InvariantCulture)));
+            Append(ledger, new SealingKey(id.Value, key), new SchemaMade(RecordSchema.Newest.ToString(CultureInfo.InvariantCulture)));
         }
 
         return id.Value;
     }
 
-    private void Append(LedgerWriter ledger, SealingKey key, string what, params ReadOnlySpan<(string Name, string Text)> about)
-    {
-        var texts = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
-        foreach (var (name, text) in about) texts.Add(name, text);
-        ledger.Append(n => new LedgerEntry.Act(n, what, time.GetUtcNow(), texts.ToImmutable()), key);
-    }
+    private void Append(LedgerWriter ledger, SealingKey key, Act act) =>
+        ledger.Append(n => new LedgerEntry.Act(n, time.GetUtcNow(), null, act), key);
 
     private long? NumberOf(StationKey key)
     {

@@ -1,4 +1,5 @@
 using EolSequencer.Records.Chain;
+using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Verify;
@@ -16,6 +17,7 @@ public sealed class RecordFolder
     {
         (_files, _options) = (files, options);
         Runs = new RunReader(files, options);
+        People = new PersonReader(new SqliteActReader(files, options));
     }
 
     /// <summary>Full path.</summary>
@@ -23,6 +25,9 @@ public sealed class RecordFolder
 
     /// <summary>Runs and vehicles.</summary>
     public RunReader Runs { get; }
+
+    /// <summary>Who is known to it.</summary>
+    public PersonReader People { get; }
 
     /// <summary>Opens the record of a folder; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using EolSequencer.Model.Judging;
 
 namespace EolSequencer.Records.Chain;
@@ -15,9 +14,9 @@ internal abstract record LedgerEntry(long N)
     public sealed record RunEnded(long N, string Run, string Last, int Events, Verdict Verdict) : LedgerEntry(N);
 
     /// <summary>An act of administration; sealed.</summary>
-    /// <param name="What">Which, as a word: <c>schema</c>, <c>key-made</c>.</param>
-    /// <param name="About">What it is about, by name.</param>
-    public sealed record Act(long N, string What, DateTimeOffset Wall, ImmutableSortedDictionary<string, string> About) : LedgerEntry(N);
+    /// <param name="By">Badge of the person; null: the program itself.</param>
+    /// <param name="What">What was done.</param>
+    public sealed record Act(long N, DateTimeOffset Wall, string? By, Administration.Act What) : LedgerEntry(N);
 
     /// <summary>Whether a seal stands beside it.</summary>
     public bool IsSealed => this is not RunBegun;

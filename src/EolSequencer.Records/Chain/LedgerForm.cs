@@ -1,13 +1,14 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using EolSequencer.Model.Judging;
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Canonical;
 
 namespace EolSequencer.Records.Chain;
 
 /// <summary>
 /// A ledger entry as the UTF-8 bytes that are hashed: <c>n</c> its number, then <c>begun</c> run and <c>first</c> link, or
-/// <c>ended</c> run, <c>last</c> link, <c>events</c> and <c>verdict</c>, or <c>act</c>, <c>wall</c> and <c>about</c>.
+/// <c>ended</c> run, <c>last</c> link, <c>events</c> and <c>verdict</c>, or <c>act</c>, <c>wall</c>,
+/// <c>by</c> whom where a person did it, and <c>about</c>, the fields of that kind of act.
 /// </summary>
 internal static class LedgerForm
 {
@@ -28,11 +29,11 @@ internal static class LedgerForm
                 json.WriteString("verdict"u8, ended.Verdict.Word());
                 break;
             case LedgerEntry.Act act:
-                json.WriteString("act"u8, act.What);
+                json.WriteString("act"u8, ActKinds.WordOf(act.What));
                 json.WriteString("wall"u8, UtcText.Of(act.Wall));
-                json.WriteStartObject("about"u8);
-                foreach (var (name, text) in act.About) json.WriteString(name, text);
-                json.WriteEndObject();
+                json.WriteOptional("by"u8, act.By);
+                json.WritePropertyName("about"u8);
+                ActKinds.Write(json, act.What);
                 break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(entry), entry, "there are three kinds of ledger entry");
@@ -64,8 +65,7 @@ internal static class LedgerForm
             return new LedgerEntry.RunEnded(n, ended, fields.Text("last"u8), fields.Int("events"u8), fields.Verdict("verdict"u8));
         }
 
-        var about = fields.Required("about"u8).EnumerateObject()
-            .ToImmutableSortedDictionary(field => field.Name, field => Fields.TextOf(field.Value), StringComparer.Ordinal);
-        return new LedgerEntry.Act(n, fields.Text("act"u8), UtcText.Read(fields.Text("wall"u8)), about);
+        var what = ActKinds.Read(fields.Text("act"u8), fields.Required("about"u8));
+        return new LedgerEntry.Act(n, UtcText.Read(fields.Text("wall"u8)), fields.TextOrNull("by"u8), what);
     }
 }

@@ -1,3 +1,4 @@
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Sqlite;
 
@@ -68,8 +69,11 @@ internal sealed class LedgerCheck(RecordConnection connection, FindingList findi
             case LedgerEntry.RunEnded ended when !_picture.Ended.TryAdd(ended.Run, ended):
                 findings.Add(FindingKind.Ledger, $"run {ended.Run} has ended before", number: n);
                 break;
-            case LedgerEntry.Act { What: "key-made" } act when act.About.TryGetValue("public", out var fingerprint):
-                _picture.Keys.Add(fingerprint);
+            case LedgerEntry.Act { What: KeyMade made }:
+                _picture.Keys.Add(made.Public);
+                break;
+            case LedgerEntry.Act act:
+                ActFold.Apply(act.What, _picture.Tables);
                 break;
         }
     }

@@ -1,3 +1,4 @@
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Chain;
 
 namespace EolSequencer.Records.Verify;
@@ -16,6 +17,9 @@ internal sealed class LedgerPicture(bool isWhole)
 
     /// <summary>Fingerprints of the keys that were made.</summary>
     public HashSet<string> Keys { get; } = [];
+
+    /// <summary>What its acts come to.</summary>
+    public MemoryTables Tables { get; } = new();
 
     public LedgerHead Head { get; set; } = new(0, new string('0', 2 * LinkBuffer.HashSize));
 }

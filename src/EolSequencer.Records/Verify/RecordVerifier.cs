@@ -32,6 +32,7 @@ internal sealed class RecordVerifier(RecordConnection connection)
 
         _ledger = new LedgerCheck(connection, _findings).Walk(after: 0);
         KeyCheck.Walk(connection, _ledger, _findings);
+        ActTableCheck.Walk(connection, _ledger, _findings);
         WalkRuns("SELECT id, run, ended_utc FROM run ORDER BY id");
         OrphanCheck.Walk(connection, _ledger, _runs, _findings);
     });

@@ -18,9 +18,12 @@ internal sealed class Eol : IDisposable
     }
 
     /// <summary>Runs to the end.</summary>
-    public static Outcome Run(params string[] args)
+    public static Outcome Run(params string[] args) => Run([], args);
+
+    /// <summary>Runs to the end with these variables in its environment, and no input.</summary>
+    public static Outcome Run(Dictionary<string, string> environment, string[] args)
     {
-        using var process = Start(args);
+        using var process = Start(environment, args);
         var output = process.StandardOutput.ReadToEndAsync();
         var errors = process.StandardError.ReadToEndAsync();
         if (!process.WaitForExit(Longest))
@@ -44,7 +47,9 @@ internal sealed class Eol : IDisposable
     }
 
     /// <summary>Starts the program and leaves it running.</summary>
-    public static Process Start(params string[] args)
+    public static Process Start(params string[] args) => Start([], args);
+
+    private static Process Start(Dictionary<string, string> environment, string[] args)
     {
         // Whoever is started in the background of a shell ignores Ctrl-C, and so would the program.
         string[] listening = OperatingSystem.IsLinux() ? ["env", "--default-signal=INT", "dotnet"] : ["dotnet"];
@@ -55,6 +60,7 @@ internal sealed class Eol : IDisposable
             RedirectStandardError = true,
             RedirectStandardInput = true,
         };
+        foreach (var (name, value) in environment) start.Environment[name] = value;
         return Process.Start(start)!;
     }
 

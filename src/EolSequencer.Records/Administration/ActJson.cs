@@ -1,0 +1,22 @@
+using System.Text.Json.Serialization;
+using EolSequencer.Records.People;
+
+namespace EolSequencer.Records.Administration;
+
+/// <summary>Acts, and the rows folded from them, as JSON: fields in declared order, what is not there is left out.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true)]
+[JsonSerializable(typeof(KeyMade))]
+[JsonSerializable(typeof(SchemaMade))]
+[JsonSerializable(typeof(PersonAdded))]
+[JsonSerializable(typeof(PersonRolesSet))]
+[JsonSerializable(typeof(PersonDisabled))]
+[JsonSerializable(typeof(PersonEnabled))]
+[JsonSerializable(typeof(PersonSecretSet))]
+[JsonSerializable(typeof(SignInRefused))]
+[JsonSerializable(typeof(SignInCleared))]
+[JsonSerializable(typeof(PersonRow))]
+internal sealed partial class ActJson : JsonSerializerContext;

@@ -1,0 +1,14 @@
+using EolSequencer.Records.Administration;
+
+namespace EolSequencer.Records.Sqlite;
+
+/// <summary>Reads what acts have come to; each call on a connection of its own, as of one moment.</summary>
+internal sealed class SqliteActReader(RecordFiles files, RecordOptions options) : IActReader
+{
+    public T Read<T>(Func<IActView, T> read) => RecordFault.Guard(files, () =>
+    {
+        using var connection = RecordConnection.ForReading(files.Database, options);
+        connection.HoldMoment();
+        return read(new SqliteTables(connection));
+    });
+}
