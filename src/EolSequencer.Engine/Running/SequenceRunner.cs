@@ -15,7 +15,10 @@ namespace EolSequencer.Engine.Running;
 public static class SequenceRunner
 {
     /// <summary>Runs to the end, whatever it is; trouble of devices, operator and record is a result.</summary>
-    /// <param name="stop">Ends the steps at their next wait; <c>always</c> still runs. Cancel it on the run's thread.</param>
+    /// <param name="stop">
+    /// Ends the steps at their next wait; <c>always</c> still runs. Behind the last step it comes too late and changes nothing.
+    /// Cancel it on the run's thread.
+    /// </param>
     public static async Task<RunResult> RunAsync(RunRequest request, CancellationToken stop)
     {
         using var top = new Halt();
@@ -36,8 +39,11 @@ public static class SequenceRunner
 
         var rollUp = RollUp.Of(Counted(run.Results, request.Plan.Counting));
         if (journal.Fault is not null) rollUp = rollUp.Plus(Verdict.Error);
+
+        // What the sequence says of itself is no interruption, and once the steps are over there is nothing left to stop.
+        var interrupted = run.Stopped is null && (flow == Flow.Stop || journal.Fault is not null);
+        if (interrupted && rollUp.Releases) rollUp = rollUp.Plus(Verdict.Inconclusive); // Stopped at the moment at which the last step passed.
         run.Decided = rollUp.Verdict;
-        var interrupted = top.IsRaised && run.Stopped is null; // What the sequence says of itself is no interruption.
         using var after = new Halt();
         await nodes.RunAsync(request.Plan.AfterVerdict, after, null);
         log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached });

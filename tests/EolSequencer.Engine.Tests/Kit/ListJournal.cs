@@ -10,9 +10,13 @@ internal sealed class ListJournal : IRunJournal
 
     public int? FailAt { get; init; }
 
+    /// <summary>Told of each event once it is kept.</summary>
+    public Action<RunEvent> Kept { get; init; } = _ => { };
+
     public void Append(RunEvent next)
     {
         if (Events.Count + 1 == FailAt) throw new JournalFault("disk full");
         Events.Add(next);
+        Kept(next);
     }
 }

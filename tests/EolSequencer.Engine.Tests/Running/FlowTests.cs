@@ -154,6 +154,28 @@ public class FlowTests
     }
 
     [Fact]
+    public void A_stop_while_always_runs_comes_too_late_to_interrupt_anything()
+    {
+        using var stop = new CancellationTokenSource(TimeSpan.FromSeconds(3), _bench.Time);
+        _bench.Run(Bench.Sequence(Good("a")) with { Always = [Steps.Wait("settle", 4)] }, stop.Token);
+        Assert.False(_bench.Result!.Interrupted);
+        Assert.Equal(Verdict.Pass, _bench.Result.RollUp.Verdict);
+    }
+
+    [Fact]
+    public void A_stop_at_the_moment_at_which_the_last_step_passes_releases_nothing()
+    {
+        using var stop = new CancellationTokenSource();
+        _bench.Journal = new ListJournal { Kept = next => { if (next is Judged) stop.Cancel(); } };
+        var told = "";
+        var passed = Expression(ValueShape.Truth, "passed", [], [], scope => TruthValue.Of((told = scope.RunVerdict.Word()) == "pass"));
+        _bench.Run(Bench.Sequence(Good("a")) with { AfterVerdict = [Steps.Set("tell", "horn", true) with { OnlyIf = passed }] }, stop.Token);
+        Assert.True(_bench.Result!.Interrupted);
+        Assert.Equal(("inconclusive", new RollUp(0, 1, 1, 0, 0)), (told, _bench.Result.RollUp));
+        Assert.Empty(_bench.Bus.Acts);
+    }
+
+    [Fact]
     public void Always_goes_on_after_a_step_of_it_fails_and_counts()
     {
         _bench.Bus.Missing("clear", MissingCause.Refused);
