@@ -9,8 +9,9 @@ namespace EolSequencer.Records.Writing;
 /// <see cref="Append"/> returns. For one thread at a time.
 /// </summary>
 /// <remarks>
-/// After a fault nothing of the event is kept, and everything before it is. The same event may be appended again once
-/// there is room; until then every further one is refused.
+/// After a fault everything before the event is kept, and the event is not read any more by this program. The same event may
+/// be appended again once there is room; until then every further one is refused. When the disk fails in the very moment at
+/// which it should confirm, and nothing is written behind that, the next program may find the event whole.
 /// </remarks>
 public sealed class DurableJournal : IRunJournal
 {
