@@ -12,7 +12,7 @@ internal sealed class StoryCounts
     public static IReadOnlyList<string> Wanted { get; } =
     [
         "crashes", "without a whole record", "broke off", "nothing kept", "one more kept than reported", "interrupted", "pass", "fail", "inconclusive", "error",
-        "devices lost", "devices back", "stopped", "answers refused", "further attempts",
+        "devices lost", "devices back", "stopped", "further attempts",
     ];
 
     /// <summary>How often something happened, by its name.</summary>
@@ -37,7 +37,6 @@ internal sealed class StoryCounts
                 if (next is DeviceLost) Count("devices lost");
                 if (next is DeviceBack) Count("devices back");
                 if (next is Stopped) Count("stopped");
-                if (next is AnswerRefused) Count("answers refused");
                 if (next is Judged { Attempt: > 1 }) Count("further attempts");
             }
         }

@@ -86,7 +86,7 @@ internal static class StoryTeller
         return Happens(chance, 0.5) ? far : -far;
     }
 
-    private static TimeSpan Moment(RandomStream chance) => TimeSpan.FromMilliseconds(Math.Round(chance.Between(0, 1000 * UsualRun)));
+    private static TimeSpan Moment(RandomStream chance) => TimeSpan.FromMilliseconds(Math.Round(chance.Between(1, 1000 * UsualRun)));
 
     private static string At(RandomStream chance) => $"@{Number(Moment(chance).TotalSeconds)}s";
 
