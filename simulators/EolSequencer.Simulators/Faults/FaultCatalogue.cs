@@ -28,6 +28,10 @@ public static class FaultCatalogue
     /// <summary>The point of a name, or null.</summary>
     public static FaultPoint? Find(string name) => ByName.GetValueOrDefault(name);
 
+    /// <summary>False when the vehicle lacks the part.</summary>
+    /// <param name="options">The vehicle's options as words, as <see cref="VehicleFacts.Options"/> has them.</param>
+    public static bool CanHave(IReadOnlyDictionary<string, string> options, InjectedFault fault) => fault.Point.IsPossible(Equipment.Of(options), fault.Place);
+
     /// <summary>
     /// Every single fault that a vehicle can have, one for each place and with the point's own number: what a campaign
     /// injects one after the other. Points that want a step are left out.

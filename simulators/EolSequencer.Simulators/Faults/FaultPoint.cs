@@ -39,6 +39,9 @@ public sealed class FaultPoint
     /// <summary>Any text is a place: the pattern of a step id.</summary>
     public bool TakesAnyPlace { get; private init; }
 
+    /// <summary>Kind of the instrument that it is a fault of; null: of vehicle, bus or person.</summary>
+    public string? Device { get; private set; }
+
     /// <summary>Whether a point that wants a step can make this one go wrong.</summary>
     public bool Concerns(Step step) => _concerns?.Invoke(step.Action) ?? false;
 
@@ -50,6 +53,13 @@ public sealed class FaultPoint
 
     /// <summary>True when the number is given by choice and means "for ever" when left out.</summary>
     public bool NumberIsOptional { get; private init; }
+
+    /// <summary>The same point, as a fault of an instrument.</summary>
+    internal FaultPoint Of(string device)
+    {
+        Device = device;
+        return this;
+    }
 
     internal bool IsPossible(Equipment equipment, string? place) => _isPossible(equipment, place);
 

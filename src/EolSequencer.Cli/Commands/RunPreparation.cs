@@ -30,12 +30,16 @@ internal sealed class RunPreparation(IAnsiConsole told, RunChoices choices)
         var fault = (choices.Order, choices.Vin) is (null, null) or (not null, not null) ? "write either --order FILE or --vin VIN" : null;
         var wrong = SimulationOptions.Faults(choices.Faults, out var faults);
         fault ??= wrong ?? OperatorChoice.Fault(choices.Operator);
-        if (fault is null && identified.Vehicle is { Station: var station }) fault = Misfit(station, faults);
+        if (fault is null && identified.Vehicle is { } found) fault = Misfit(found.Station, faults) ?? Unseen(found, faults);
         if (fault is not null) Refusals.Document(told, fault);
         return fault is null && identified.Vehicle is { } vehicle && (script is null || script.Script is not null)
             ? new ReadyRun(vehicle, faults, script?.Script)
             : null;
     }
+
+    private static string? Unseen(IdentifiedVehicle vehicle, ImmutableArray<InjectedFault> faults) => faults
+        .Select(fault => FaultFit.WhyUnseen(fault, vehicle.Sequence, vehicle.Order) is { } why ? $"--inject {fault}: {why}" : null)
+        .FirstOrDefault(why => why is not null);
 
     private string? Misfit(StationFile station, ImmutableArray<InjectedFault> faults)
     {

@@ -27,6 +27,7 @@ internal sealed class CampaignPreparation(IAnsiConsole told, RehearseChoices cho
         if (SequenceLoader.Plan(_path, ExpressionsFolder.Open()).Plan is not { } vehicles || Station(sequence) is not { } station) return null;
 
         var plan = CampaignPlan.Of(sequence, CampaignVehicle.All(sequence.VehicleType, vehicles), choices.Settings);
+        if (plan.NotTried is [_, ..] left) told.WriteLine($"not tried, because '{sequence.Id}' uses no such instrument: {string.Join(", ", left.Select(point => $"{point.Name} ({point.Device})"))}");
         var into = choices.Into ?? Path.GetFileNameWithoutExtension(_path) + ".campaign";
         var head = HeadOf(sequence, plant, station, plan);
         var (file, why) = File.Exists(into) || Directory.Exists(into) ? CampaignFile.Open(into) : CampaignFile.Create(into, head, sequence, plan);

@@ -52,7 +52,7 @@ public sealed class CampaignFile : IDisposable
             connection = Connect(path, SqliteOpenMode.ReadWrite);
             if (connection.ExecuteScalar<int>("PRAGMA application_id") != ApplicationId) return Refused(connection, $"{path} is no campaign");
             var form = connection.ExecuteScalar<int>("PRAGMA user_version");
-            if (form != Form) return Refused(connection, $"{path} has the form {form} of another version of this program, this one reads {Form}: run the campaign again into another file");
+            if (form != Form) return Refused(connection, $"{path} was made by {(form < Form ? "an earlier" : "a later")} version of this program (form {form}, this one reads {Form}): run the campaign again into another file");
             connection.Execute("PRAGMA synchronous = NORMAL");
             var head = connection.QuerySingle<HeadRow>("SELECT plant, station, sequence, revision, sources, cycle_us AS cycle, settings, jobs, program, command FROM head").Head;
             return (new CampaignFile(connection, head), null);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Engine.Planning;
+using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Simulators;
 using EolSequencer.Simulators.Faults;
 
@@ -24,7 +25,8 @@ public sealed class CampaignPlan
     private CampaignPlan(CheckedSequence sequence, ImmutableArray<CampaignVehicle> vehicles, CampaignSettings settings)
     {
         (Vehicles, _settings) = (vehicles, settings);
-        foreach (var vehicle in vehicles) _possible[vehicle.Number] = [.. FaultCatalogue.PossibleOn(VehicleFacts.Of(vehicle.Order).Options), .. OfThePerson(sequence, vehicle)];
+        foreach (var vehicle in vehicles) _possible[vehicle.Number] = [.. FaultCatalogue.PossibleOn(VehicleFacts.Of(vehicle.Order).Options).Where(fault => FaultFit.HasDevice(sequence, fault.Point)), .. OfThePerson(sequence, vehicle)];
+        NotTried = [.. FaultCatalogue.All.Where(point => !FaultFit.HasDevice(sequence, point))];
     }
 
     /// <summary>The combinations, by number.</summary>
@@ -35,6 +37,9 @@ public sealed class CampaignPlan
 
     /// <summary>Every fault that some vehicle can have, in the order of the catalogue.</summary>
     public IReadOnlyList<InjectedFault> Faults { get; private set; } = [];
+
+    /// <summary>Faults of instruments that the sequence does not use: no channel of it could show them.</summary>
+    public ImmutableArray<FaultPoint> NotTried { get; }
 
     /// <param name="vehicles">Every combination of options.</param>
     public static CampaignPlan Of(CheckedSequence sequence, ImmutableArray<CampaignVehicle> vehicles, CampaignSettings settings)

@@ -82,7 +82,7 @@ public sealed class ExpectedRunner(DataFolder folder)
             var end = VirtualRun.Run(Request(test, journal.Run, new ShowingJournal(journal, run.Add)), stop);
             if (end.End.Result is not { } result) return ExpectedOutcome.NotRun(test, string.Join("; ", end.End.Faults));
             journal.Complete();
-            var misses = end.Unsuitable.Select(fault => Unsuitable(test, fault)).Concat(new Comparison(test, run).Misses());
+            var misses = Unseen(test).Concat(new Comparison(test, run).Misses());
             return new ExpectedOutcome(test, journal.Run, run.Ended?.RollUp.Verdict, run.At, [.. misses], result.Fault);
         }
         catch (Exception fault)
@@ -107,6 +107,12 @@ public sealed class ExpectedRunner(DataFolder folder)
         Operator = test.Script is { } script ? (inner, time) => new ScriptedOperator(script, inner, time) : null,
     };
 
-    private static Miss Unsuitable(ExpectedRun test, InjectedFault fault) => new(
-        test.Faults.First(written => FaultText.Parse(written.Value).Fault == fault).Place, $"fault {fault}", "one that this vehicle can have", "nothing to put it into");
+    private static IEnumerable<Miss> Unseen(ExpectedRun test)
+    {
+        foreach (var written in test.Faults)
+        {
+            var fault = FaultText.Parse(written.Value).Fault!;
+            if (FaultFit.WhyUnseen(fault, test.Sequence, test.Order) is { } why) yield return new Miss(written.Place, $"fault {fault}", "one that can show", why);
+        }
+    }
 }

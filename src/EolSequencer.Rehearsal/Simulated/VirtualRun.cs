@@ -46,7 +46,7 @@ public static class VirtualRun
                 Note = request.Note,
             },
             stopping.Token));
-        return new VirtualRunEnd(end, station.Unsuitable, station.FramesCarried, time.Now);
+        return new VirtualRunEnd(end, station.FramesCarried, time.Now);
     }
 }
 
@@ -87,7 +87,6 @@ public sealed record VirtualRunRequest
 }
 
 /// <summary>What came of a rehearsal.</summary>
-/// <param name="Unsuitable">Faults that this vehicle cannot have.</param>
 /// <param name="Frames">Frames the bus carried.</param>
 /// <param name="Took">Virtual time.</param>
-public sealed record VirtualRunEnd(VehicleRunEnd End, ImmutableArray<InjectedFault> Unsuitable, long Frames, TimeSpan Took);
+public sealed record VirtualRunEnd(VehicleRunEnd End, long Frames, TimeSpan Took);

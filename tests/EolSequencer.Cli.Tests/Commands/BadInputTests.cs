@@ -94,6 +94,12 @@ public sealed class BadInputTests : IDisposable
     public void A_fault_that_is_none_is_told_with_the_nearest(string fault, string nearest) => Refused(_eol.Startup("--inject", fault), 2, nearest);
 
     [Theory]
+    [InlineData("trailer_not_seen", "the vehicle of order FV-100231 has no such part")]
+    [InlineData("ignores=body.hod", "this vehicle has no step 'body.hod' – nearest that it can be put into: body.hood")]
+    [InlineData("misjudges=body.hood", "at step 'body.hood' there is nothing for a person that could go wrong like this")]
+    public void A_fault_that_nothing_can_show_is_refused(string fault, string why) => Refused(_eol.Startup("--inject", fault), 2, why);
+
+    [Theory]
     [InlineData("--clock", "slow")]
     [InlineData("--nonsense", "1")]
     public void A_wrong_command_line_ends_with_2(string option, string value) => Assert.Equal(2, _eol.Startup(option, value).Code);

@@ -39,8 +39,10 @@ public sealed class CampaignFileTests : IDisposable
         Assert.Equal(bytes, File.ReadAllBytes(other));
     }
 
-    [Fact]
-    public void A_campaign_of_another_form_is_refused_with_what_to_do()
+    [Theory]
+    [InlineData(0, "an earlier")]
+    [InlineData(2, "a later")]
+    public void A_campaign_of_another_form_is_refused_with_what_to_do(int form, string version)
     {
         var path = _folder.PathOf("old.campaign");
         DemoCampaign.Keep(path, DemoCampaign.Plan(), []).Dispose();
@@ -48,11 +50,11 @@ public sealed class CampaignFileTests : IDisposable
         {
             connection.Open();
             using var command = connection.CreateCommand();
-            command.CommandText = "PRAGMA user_version = 0";
+            command.CommandText = $"PRAGMA user_version = {form}";
             command.ExecuteNonQuery();
         }
 
-        Assert.Equal($"{path} has the form 0 of another version of this program, this one reads 1: run the campaign again into another file", CampaignFile.Open(path).Why);
+        Assert.Equal($"{path} was made by {version} version of this program (form {form}, this one reads 1): run the campaign again into another file", CampaignFile.Open(path).Why);
     }
 
     [Fact]
