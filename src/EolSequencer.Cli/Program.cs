@@ -19,6 +19,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ReplayCommand.Make(console),
     ShowCommand.Make(console),
     PersonCommand.Make(console),
+    VehicleCommand.Make(console),
     VerifyCommand.Make(console),
 };
 var parsed = root.Parse(args);

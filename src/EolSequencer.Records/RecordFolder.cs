@@ -1,4 +1,5 @@
 using EolSequencer.Records.Chain;
+using EolSequencer.Records.History;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Sqlite;
@@ -17,14 +18,18 @@ public sealed class RecordFolder
     {
         (_files, _options) = (files, options);
         Runs = new RunReader(files, options);
+        Vehicles = new VehicleHistory(files, options);
         People = new PersonReader(new SqliteActReader(files, options));
     }
 
     /// <summary>Full path.</summary>
     public string Path => _files.Folder;
 
-    /// <summary>Runs and vehicles.</summary>
+    /// <summary>Runs.</summary>
     public RunReader Runs { get; }
+
+    /// <summary>What vehicles have come to.</summary>
+    public VehicleHistory Vehicles { get; }
 
     /// <summary>Who is known to it.</summary>
     public PersonReader People { get; }

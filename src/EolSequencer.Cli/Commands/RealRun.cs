@@ -39,7 +39,8 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Mode = isSimulated ? RunMode.Rehearsal : RunMode.Production,
                     Seed = isSimulated ? seed : null,
                     Injected = [.. ready.Faults.Select(fault => fault.ToString())],
-                    Only = [.. choices.Only],
+                    Only = ready.Only,
+                    RetestOf = ready.RetestOf,
                     Note = note,
                 },
                 stop.Token);

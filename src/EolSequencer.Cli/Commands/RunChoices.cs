@@ -13,6 +13,9 @@ internal sealed record RunChoices
     public required ulong Seed { get; init; }
     public required IReadOnlyList<string> Faults { get; init; }
     public required IReadOnlyList<string> Only { get; init; }
+
+    /// <summary>The run that is repeated where it did not pass; null: none.</summary>
+    public required string? Retest { get; init; }
     public required int Repeat { get; init; }
     public required string Language { get; init; }
     public required string? Data { get; init; }

@@ -36,13 +36,18 @@ internal static class RunCommand
             DefaultValueFactory = _ => [],
             AllowMultipleArgumentsPerToken = true,
         };
+        var retest = new Option<string?>("--retest")
+        {
+            Description = "Repeats what did not pass in this run, by the order and the sequence's text that the record keeps of it; with SEQUENCE by that newer revision.",
+            HelpName = "RUN",
+        };
         var repeat = new Option<int>("--repeat") { Description = "How often, each time with the next seed.", HelpName = "N", DefaultValueFactory = _ => 1 };
         var language = LanguageOption.Make("Language of the prompts.");
         var data = new Option<string?>("--data") { Description = "The data folder that holds the record, and in its folder log the station's log of each day; without it the one of the station's file.", HelpName = "DIR" };
         var json = JsonOption.Make();
         var command = new Command("run", "Runs one sequence on one vehicle.")
         {
-            sequence, station, order, vin, person, clock, seed, inject, only, repeat, language, data, json,
+            sequence, station, order, vin, person, clock, seed, inject, only, retest, repeat, language, data, json,
         };
         command.SetAction(parsed => new RunSession(console, parsed.GetValue(json) ? ErrorConsole.Make() : console, new RunChoices
         {
@@ -55,6 +60,7 @@ internal static class RunCommand
             Seed = parsed.GetValue(seed),
             Faults = parsed.GetRequiredValue(inject),
             Only = parsed.GetRequiredValue(only),
+            Retest = parsed.GetValue(retest),
             Repeat = parsed.GetValue(repeat),
             Language = parsed.GetRequiredValue(language),
             Data = parsed.GetValue(data),

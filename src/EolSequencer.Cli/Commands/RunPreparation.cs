@@ -1,11 +1,16 @@
 using System.Collections.Immutable;
 using EolSequencer.Cli.Operators;
 using EolSequencer.Cli.Output;
+using EolSequencer.Language.Diagnostics;
+using EolSequencer.Language.Loading;
 using EolSequencer.Language.Scripts;
+using EolSequencer.Model.Events;
 using EolSequencer.Model.Plants;
+using EolSequencer.Records;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Simulators.Faults;
 using EolSequencer.Station.Identifying;
+using EolSequencer.Station.Retesting;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Commands;
@@ -17,6 +22,20 @@ internal sealed class RunPreparation(IAnsiConsole told, RunChoices choices)
     /// <summary>Everything loaded and fitting together; null: already told.</summary>
     public ReadyRun? Prepare()
     {
+        var (vehicle, only, retestOf, found, why) = choices.Retest is { } run ? Again(run) : Identified();
+        var script = choices.Operator is [OperatorChoice.Script, var file] ? ScriptLoader.Load(file) : null;
+        DiagnosticLines.Write(told, found.Concat(script?.Diagnostics ?? []).Distinct());
+        var wrong = SimulationOptions.Faults(choices.Faults, out var faults);
+        var fault = why ?? wrong ?? OperatorChoice.Fault(choices.Operator);
+        if (fault is null && vehicle is not null) fault = Misfit(vehicle.Station, faults) ?? Unseen(vehicle, faults);
+        if (fault is not null) Refusals.Document(told, fault);
+        return fault is null && vehicle is not null && (script is null || script.Script is not null)
+            ? new ReadyRun(vehicle, faults, script?.Script, only, retestOf)
+            : null;
+    }
+
+    private Found Identified()
+    {
         var identified = Identify.Vehicle(new IdentifyRequest
         {
             StationFile = choices.Station,
@@ -25,16 +44,37 @@ internal sealed class RunPreparation(IAnsiConsole told, RunChoices choices)
             SequenceFile = choices.Sequence,
             Cache = ExpressionsFolder.Open(),
         });
-        var script = choices.Operator is [OperatorChoice.Script, var file] ? ScriptLoader.Load(file) : null;
-        DiagnosticLines.Write(told, identified.Diagnostics.Concat(script?.Diagnostics ?? []).Distinct());
         var fault = (choices.Order, choices.Vin) is (null, null) or (not null, not null) ? "write either --order FILE or --vin VIN" : null;
-        var wrong = SimulationOptions.Faults(choices.Faults, out var faults);
-        fault ??= wrong ?? OperatorChoice.Fault(choices.Operator);
-        if (fault is null && identified.Vehicle is { } found) fault = Misfit(found.Station, faults) ?? Unseen(found, faults);
-        if (fault is not null) Refusals.Document(told, fault);
-        return fault is null && identified.Vehicle is { } vehicle && (script is null || script.Script is not null)
-            ? new ReadyRun(vehicle, faults, script?.Script)
-            : null;
+        return new Found(identified.Vehicle, [.. choices.Only], null, identified.Diagnostics, fault);
+    }
+
+    private Found Again(string run)
+    {
+        if (choices.Order is not null) return Found.Nothing("a retest takes the order that the record keeps of the run; leave --order out");
+        if (choices.Only.Count > 0) return Found.Nothing("a retest repeats all that did not pass; leave --only out");
+        var station = StationLoader.Load(choices.Station);
+        if (station.Station is not { } at) return new Found(null, [], null, station.Diagnostics, null);
+        var opened = RecordFolder.Open(choices.Data ?? at.DataFolder);
+        if (opened is not FolderResult<RecordFolder>.Opened { Folder: var record }) return Found.Nothing(((FolderResult<RecordFolder>.Refused)opened).Why);
+        var (plan, why, diagnostics) = Retest.Prepare(new RetestRequest
+        {
+            Record = record,
+            Run = run,
+            StationFile = choices.Station,
+            Mode = SimulatedStation.Serves(at) ? RunMode.Rehearsal : RunMode.Production,
+            Vin = choices.Vin,
+            SequenceFile = choices.Sequence,
+            Cache = ExpressionsFolder.Open(),
+        });
+        if (plan is { Gone: [_, ..] gone }) told.MarkupLineInterpolated($"[yellow]not in this revision, so they stay as they are[/]: {string.Join(", ", gone)}");
+        return new Found(plan?.Vehicle, plan?.Only ?? [], plan?.Of, diagnostics, why);
+    }
+
+    /// <summary>What is to be run.</summary>
+    /// <param name="Why">What speaks against it, for people; null: nothing, or the diagnostics do.</param>
+    private sealed record Found(IdentifiedVehicle? Vehicle, ImmutableArray<string> Only, string? RetestOf, IReadOnlyList<Diagnostic> Diagnostics, string? Why)
+    {
+        public static Found Nothing(string why) => new(null, [], null, [], why);
     }
 
     private static string? Unseen(IdentifiedVehicle vehicle, ImmutableArray<InjectedFault> faults) => faults

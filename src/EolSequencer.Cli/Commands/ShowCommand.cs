@@ -9,19 +9,18 @@ using Spectre.Console;
 
 namespace EolSequencer.Cli.Commands;
 
-/// <summary><c>eol show</c>: the runs of a data folder, one run in full, or what a vehicle has come to.</summary>
+/// <summary><c>eol show</c>: the runs of a data folder, or one run in full.</summary>
 internal static class ShowCommand
 {
     public static Command Make(IAnsiConsole console)
     {
         var run = new Argument<string?>("RUN") { Description = "A run in full; without it the list of runs.", Arity = ArgumentArity.ZeroOrOne };
-        var vin = new Option<string?>("--vin") { Description = "What this vehicle has come to, by its latest run at each station kind.", HelpName = "VIN" };
         var rehearsals = new Option<bool>("--rehearsals") { Description = "Shows rehearsals instead of production runs." };
         var most = new Option<int>("--most") { Description = "The most runs to list.", HelpName = "N", DefaultValueFactory = _ => 20 };
         var language = LanguageOption.Make("Language of what authors wrote for repair.");
         var data = DataOption.Make();
         var json = JsonOption.Make();
-        var command = new Command("show", "Shows runs, one run in full, or a vehicle.") { run, vin, rehearsals, most, language, data, json };
+        var command = new Command("show", "Shows runs, or one run in full.") { run, rehearsals, most, language, data, json };
         command.SetAction(parsed =>
         {
             var result = RecordFolder.Open(parsed.GetRequiredValue(data));
@@ -29,9 +28,7 @@ internal static class ShowCommand
             var asJson = parsed.GetValue(json);
             var mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : RunMode.Production;
             if (parsed.GetValue(run) is { } id) return One(console, record, id, asJson, parsed.GetRequiredValue(language));
-            return parsed.GetValue(vin) is { } text
-                ? Vehicle(console, record.Runs.Vehicle(text, mode), asJson)
-                : List(console, record.Runs.List(new RunFilter { Mode = mode, Most = parsed.GetValue(most) }), mode, asJson);
+            return List(console, record.Runs.List(new RunFilter { Mode = mode, Most = parsed.GetValue(most) }), mode, asJson);
         });
         return command;
     }
@@ -62,26 +59,6 @@ internal static class ShowCommand
         return ExitCode.Pass;
     }
 
-    private static int Vehicle(IAnsiConsole console, VehicleRollUp vehicle, bool asJson)
-    {
-        if (asJson)
-        {
-            JsonOutput.Write(console, new { vin = vehicle.Vin, passed = vehicle.HasPassed, latest = vehicle.Latest.Select(Line) });
-            return ExitCode.Pass;
-        }
-
-        if (vehicle.Latest.IsEmpty)
-        {
-            console.MarkupLineInterpolated($"{vehicle.Vin} has no run here");
-            return ExitCode.Pass;
-        }
-
-        console.Write(TableOf(vehicle.Latest));
-        var numbers = vehicle.Numbers;
-        console.WriteLine($"{vehicle.Vin}: {(vehicle.HasPassed ? "passed what it has been through" : "has not passed")}; {numbers.Pass} pass, {numbers.Fail} fail, {numbers.Error} error, {numbers.Inconclusive} inconclusive");
-        return ExitCode.Pass;
-    }
-
     private static Table TableOf(IEnumerable<RunSummary> runs)
     {
         var table = new Table { Border = TableBorder.Simple };
@@ -89,7 +66,7 @@ internal static class ShowCommand
         foreach (var run in runs)
         {
             var verdict = run.End?.Numbers.Verdict ?? Verdict.None;
-            var word = run.End is null ? "not ended" : Words.Of(verdict) + (run.End.IsInterrupted ? ", interrupted" : "") + (run.IsPartial ? ", in part" : "");
+            var word = run.End is null ? "not ended" : Words.Of(verdict) + (run.End.IsInterrupted ? ", interrupted" : "") + (run.RetestOf is not null ? ", retest" : run.IsPartial ? ", in part" : "");
             table.AddRow(
                 new Text(run.Run), new Text(run.Begun.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture)), new Text(run.Vin), new Text(run.StationKind),
                 new Text($"{run.Sequence} {run.Revision}"), new Markup($"[{Words.Colour(verdict)}]{word}[/]"), Number(run.End?.Numbers.Pass),
@@ -114,6 +91,7 @@ internal static class ShowCommand
         revision = run.Revision,
         mode = run.Mode == RunMode.Production ? "production" : "rehearsal",
         inPart = run.IsPartial,
+        retestOf = run.RetestOf,
         begun = run.Begun.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
         verdict = run.End?.Numbers.Verdict.Word(),
         interrupted = run.End?.IsInterrupted,

@@ -46,7 +46,8 @@ public static class SequenceRunner
         run.Decided = rollUp.Verdict;
         using var after = new Halt();
         await nodes.RunAsync(request.Plan.AfterVerdict, after, null);
-        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached });
+        ImmutableArray<string> notCounted = [.. Plan.StepsOf([request.Plan.AfterVerdict]).Select(step => step.Id)];
+        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached, NotCounted = notCounted });
         return journal.Fault is not null && rollUp.Verdict != Verdict.Error
             ? new RunResult(rollUp.Plus(Verdict.Error), interrupted, journal.Fault)
             : new RunResult(rollUp, interrupted, journal.Fault);

@@ -137,5 +137,8 @@ public static class SequenceCodes
     public static readonly DiagnosticCode SharedCapture = Error("SEQ065",
         "A capture from an exclusive device that others use meanwhile", "let one come after the other");
 
+    public static readonly DiagnosticCode UnknownDependency = Error("SEQ066",
+        "A group or step depends on what does not stand before it", "name a group or step before it, by its id without loop values");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

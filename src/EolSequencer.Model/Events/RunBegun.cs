@@ -49,6 +49,9 @@ public sealed record RunBegun : RunEvent
     /// <summary>Steps that are not to be run because only some were asked for (<c>--only</c>); empty: all.</summary>
     public ImmutableArray<string> OnlySteps { get; init; } = [];
 
+    /// <summary>The whole run of the same vehicle of which this one repeats what did not pass; null: it repeats none.</summary>
+    public string? RetestOf { get; init; }
+
     /// <summary>Full ids of the steps that do not apply to this vehicle.</summary>
     public ImmutableArray<string> NotApplicable { get; init; } = [];
 

@@ -14,4 +14,7 @@ public sealed record RunEnded : RunEvent
 
     /// <summary>Full ids of the steps that were planned and not reached.</summary>
     public ImmutableArray<string> NotReached { get; init; } = [];
+
+    /// <summary>Full ids of the steps behind the verdict, whose results count for nothing.</summary>
+    public ImmutableArray<string> NotCounted { get; init; } = [];
 }

@@ -34,9 +34,16 @@ public abstract record Node
     /// <summary>Shown and acknowledged before the node starts; null when there is none.</summary>
     public LocalText? Caution { get; init; }
 
+    /// <summary>What must have been done before: ids of groups or steps that stand before it, looked for in the groups around it, nearest first.</summary>
+    public ImmutableArray<Dependency> DependsOn { get; init; } = [];
+
     /// <summary>Where the operator stands: an id of the plant's places. Null: as around it.</summary>
     public string? OperatorPlace { get; init; }
 }
+
+/// <summary>A group or step that another depends on.</summary>
+/// <param name="Name">Its id without loop values, from the group that both are in: <c>ignition</c>, <c>start.engine</c>.</param>
+public sealed record Dependency(string Name, SourcePlace Place);
 
 /// <summary>A condition that must hold all the time.</summary>
 /// <param name="That">False, or unknown beyond the stale limit, ends the node as inconclusive.</param>

@@ -36,6 +36,7 @@ internal static class RunBegunForm
         json.WriteString("wall"u8, UtcText.Of(begun.Wall));
         WriteInstruments(json, begun);
         json.WriteTexts("only"u8, begun.OnlySteps);
+        json.WriteOptional("retest"u8, begun.RetestOf);
         json.WriteTexts("na"u8, begun.NotApplicable);
         json.WriteNumber("planned"u8, begun.Planned);
     }
@@ -62,6 +63,7 @@ internal static class RunBegunForm
         Wall = UtcText.Read(fields.Text("wall"u8)),
         Instruments = fields.List("instruments"u8, ReadInstrument),
         OnlySteps = fields.Texts("only"u8),
+        RetestOf = fields.TextOrNull("retest"u8),
         NotApplicable = fields.Texts("na"u8),
         Planned = fields.Int("planned"u8),
     };

@@ -6,7 +6,7 @@ namespace EolSequencer.Records.Canonical;
 
 /// <summary>
 /// <see cref="RunEnded"/>: <c>run-ended</c> worst counted verdict, <c>z</c> the numbers [none, pass, inconclusive, fail,
-/// error], <c>interrupted</c>, <c>not-reached</c> steps.
+/// error], <c>interrupted</c>, <c>not-reached</c> steps, <c>not-counted</c> steps behind the verdict.
 /// </summary>
 internal static class RunEndedForm
 {
@@ -25,6 +25,7 @@ internal static class RunEndedForm
         json.WriteEndArray();
         json.WriteFlag("interrupted"u8, ended.Interrupted);
         json.WriteTexts("not-reached"u8, ended.NotReached);
+        json.WriteTexts("not-counted"u8, ended.NotCounted);
     }
 
     public static RunEnded Read(Fields fields, int n, long at)
@@ -40,6 +41,7 @@ internal static class RunEndedForm
             RollUp = sum,
             Interrupted = fields.Flag("interrupted"u8),
             NotReached = fields.Texts("not-reached"u8),
+            NotCounted = fields.Texts("not-counted"u8),
         };
     }
 }

@@ -10,7 +10,7 @@ internal sealed class RunColumns
         """
         id AS Id, run AS Run, plant AS Plant, station AS Station, station_kind AS StationKind, vin AS Vin, order_id AS OrderId,
         vehicle_type AS VehicleType, sequence AS Sequence, revision AS Revision, mode AS Mode, partial AS Partial,
-        person AS Person, planned AS Planned, begun_utc AS BegunUtc, ended_utc AS EndedUtc, took_us AS TookUs,
+        person AS Person, planned AS Planned, begun_utc AS BegunUtc, retest_of AS RetestOf, ended_utc AS EndedUtc, took_us AS TookUs,
         interrupted AS Interrupted, none AS None, pass AS Pass, inconclusive AS Inconclusive, fail AS Fail, error AS Error
         """;
 
@@ -29,6 +29,7 @@ internal sealed class RunColumns
     public string? Person { get; init; }
     public int Planned { get; init; }
     public string BegunUtc { get; init; } = "";
+    public string? RetestOf { get; init; }
     public string? EndedUtc { get; init; }
     public long TookUs { get; init; }
     public bool Interrupted { get; init; }
@@ -51,6 +52,7 @@ internal sealed class RunColumns
         Revision = Revision,
         Mode = RunBegunForm.ModeOf(Mode),
         IsPartial = Partial,
+        RetestOf = RetestOf,
         Person = Person,
         Planned = Planned,
         Begun = UtcText.Read(BegunUtc),

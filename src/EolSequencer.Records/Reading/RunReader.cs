@@ -53,20 +53,6 @@ public sealed class RunReader
         .Select(row => row.ToSummary())
         .ToImmutableArray());
 
-    /// <summary>What is known of a vehicle; without any run when it was never tested.</summary>
-    /// <param name="vin">Identification number, exactly.</param>
-    /// <param name="mode">Runs that count, or rehearsals.</param>
-    public VehicleRollUp Vehicle(string vin, RunMode mode = RunMode.Production) => Read(connection => new VehicleRollUp(vin, connection.Connection
-        .Query<RunColumns>(
-            $"""
-            SELECT {RunColumns.All} FROM run
-            WHERE id IN (SELECT max(id) FROM run WHERE vin = @vin AND mode = @mode AND partial = 0 GROUP BY station_kind)
-            ORDER BY id
-            """,
-            new { vin, mode = RunBegunForm.WordOf(mode) })
-        .Select(row => row.ToSummary())
-        .ToImmutableArray()));
-
     private static RunColumns? Row(RecordConnection connection, string run) => connection.Connection
         .QuerySingleOrDefault<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE run = @run", new { run });
 

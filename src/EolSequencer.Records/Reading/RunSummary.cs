@@ -20,6 +20,9 @@ public sealed record RunSummary
 
     /// <summary>True when only some of the steps were asked for; such a run shows nothing about the vehicle as a whole.</summary>
     public required bool IsPartial { get; init; }
+
+    /// <summary>The whole run of which this one repeats what did not pass; null: it repeats none.</summary>
+    public string? RetestOf { get; init; }
     public string? Person { get; init; }
 
     /// <summary>Number of steps planned.</summary>

@@ -10,7 +10,7 @@ internal sealed class RunRowCheck(RecordConnection connection, FindingList findi
     private readonly Statement _begin = connection.Prepare(
         """
         SELECT run, plant, station, number, station_kind, vin, order_id, vehicle_type, sequence, revision, mode, partial, person,
-               planned, begun_utc
+               planned, begun_utc, retest_of
         FROM run WHERE id = ?
         """);
 
@@ -44,7 +44,7 @@ internal sealed class RunRowCheck(RecordConnection connection, FindingList findi
             .Text("station_kind", expected.StationKind).Text("vin", expected.Vin).Text("order_id", expected.Order)
             .Text("vehicle_type", expected.VehicleType).Text("sequence", expected.Sequence).Int("revision", expected.Revision)
             .Text("mode", expected.Mode).Int("partial", expected.IsPartial ? 1 : 0).Text("person", expected.Person)
-            .Int("planned", expected.Planned).Text("begun_utc", expected.BegunUtc);
+            .Int("planned", expected.Planned).Text("begun_utc", expected.BegunUtc).Text("retest_of", expected.RetestOf);
     }
 
     private RowCheck CheckEnd(long row, RunEndRow? expected)

@@ -17,6 +17,7 @@ internal sealed record RunRow(
     int Revision,
     string Mode,
     bool IsPartial,
+    string? RetestOf,
     string? Person,
     int Planned,
     string BegunUtc)
@@ -34,6 +35,7 @@ internal sealed record RunRow(
         begun.Revision,
         RunBegunForm.WordOf(begun.Mode),
         !begun.OnlySteps.IsDefaultOrEmpty,
+        begun.RetestOf,
         begun.Person,
         begun.Planned,
         UtcText.Of(begun.Wall));

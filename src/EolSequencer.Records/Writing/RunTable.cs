@@ -11,8 +11,8 @@ internal sealed class RunTable(RecordConnection connection)
     private readonly Statement _begin = connection.Prepare(
         """
         INSERT INTO run (id, run, plant, station, number, station_kind, vin, order_id, vehicle_type, sequence, revision,
-                         mode, partial, person, planned, begun_utc)
-        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+                         mode, partial, person, planned, begun_utc, retest_of)
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
         """);
 
     private readonly Statement _begunAt = connection.Prepare("SELECT begun_utc FROM run WHERE id = ?");
@@ -36,7 +36,7 @@ internal sealed class RunTable(RecordConnection connection)
         var row = RunRow.Of(run, begun);
         _begin.Int(1, id).Text(2, row.Run).Text(3, row.Plant).Text(4, row.Station).Int(5, row.Number).Text(6, row.StationKind)
             .Text(7, row.Vin).Text(8, row.Order).Text(9, row.VehicleType).Text(10, row.Sequence).Int(11, row.Revision)
-            .Text(12, row.Mode).Int(13, row.IsPartial ? 1 : 0).Text(14, row.Person).Int(15, row.Planned).Text(16, row.BegunUtc)
+            .Text(12, row.Mode).Int(13, row.IsPartial ? 1 : 0).Text(14, row.Person).Int(15, row.Planned).Text(16, row.BegunUtc).Text(17, row.RetestOf)
             .Run();
         return id;
     }

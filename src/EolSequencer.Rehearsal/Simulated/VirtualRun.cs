@@ -43,6 +43,7 @@ public static class VirtualRun
                 Seed = request.Seed,
                 Injected = [.. request.Faults.Select(fault => fault.ToString())],
                 Only = request.Only,
+                RetestOf = request.RetestOf,
                 Note = request.Note,
             },
             stopping.Token));
@@ -72,6 +73,9 @@ public sealed record VirtualRunRequest
 
     /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>The whole run that it repeats in part; null: none.</summary>
+    public string? RetestOf { get; init; }
 
     /// <summary>Stands in for the simulated person, or around it; null: the simulated person.</summary>
     public Func<IOperator, TimeProvider, IOperator>? Operator { get; init; }

@@ -67,6 +67,7 @@ public static class VehicleRun
         Wall = request.Time.GetUtcNow(),
         Instruments = devices.Instruments,
         OnlySteps = request.Only,
+        RetestOf = request.RetestOf,
         Planned = 0,
     };
 }
@@ -95,6 +96,9 @@ public sealed record VehicleRunRequest
 
     /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
     public ImmutableArray<string> Only { get; init; } = [];
+
+    /// <summary>The whole run that it repeats in part; null: none.</summary>
+    public string? RetestOf { get; init; }
 }
 
 /// <summary>What came of it.</summary>

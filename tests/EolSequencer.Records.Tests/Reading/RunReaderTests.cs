@@ -69,57 +69,6 @@ public sealed class RunReaderTests : IDisposable
     }
 
     [Fact]
-    public void A_vehicle_is_known_by_its_latest_run_at_each_station_kind()
-    {
-        using (var startup = _folder.Take("startup_1"))
-        using (var roller = _folder.Take("roller_1"))
-        {
-            TempFolder.WriteRun(startup, counted: Verdict.Fail);
-            TempFolder.WriteRun(roller, kind: "roller", counted: Verdict.Fail, steps: 6);
-            TempFolder.WriteRun(startup);
-        }
-
-        var vehicle = _folder.OpenToRead().Runs.Vehicle(SampleRun.Vin);
-
-        Assert.Equal(["roller_1-000001", "startup_1-000002"], vehicle.Latest.Select(run => run.Run));
-        Assert.Equal(new RollUp(0, 6 + 5, 0, 1, 0), vehicle.Numbers);
-        Assert.Equal(Verdict.Fail, vehicle.Numbers.Verdict);
-        Assert.False(vehicle.HasPassed);
-    }
-
-    [Fact]
-    public void A_vehicle_that_was_never_tested_has_not_passed()
-    {
-        _folder.WriteRuns(1);
-
-        var vehicle = _folder.OpenToRead().Runs.Vehicle(OtherVin);
-
-        Assert.Empty(vehicle.Latest);
-        Assert.False(vehicle.HasPassed);
-    }
-
-    [Fact]
-    public void A_run_under_way_an_interrupted_one_and_some_steps_alone_have_not_passed()
-    {
-        using var station = _folder.Take();
-        var journal = station.BeginRun();
-        var events = SampleRun.Of(journal.Run);
-        TempFolder.Append(journal, events.SkipLast(1));
-        Assert.False(_folder.OpenToRead().Runs.Vehicle(SampleRun.Vin).HasPassed);
-
-        journal.Append((Model.Events.RunEnded)events[^1] with { Interrupted = true });
-        Assert.False(_folder.OpenToRead().Runs.Vehicle(SampleRun.Vin).HasPassed);
-
-        var whole = TempFolder.WriteRun(station);
-        Assert.True(_folder.OpenToRead().Runs.Vehicle(SampleRun.Vin).HasPassed);
-
-        var partial = station.BeginRun();
-        TempFolder.Append(partial, SampleRun.Of(partial.Run).Select(next => next is Model.Events.RunBegun begun ? begun with { OnlySteps = ["doors"] } : next));
-        Assert.True(_folder.OpenToRead().Runs.Find(partial.Run)!.IsPartial);
-        Assert.Equal([whole], _folder.OpenToRead().Runs.Vehicle(SampleRun.Vin).Latest.Select(run => run.Run));
-    }
-
-    [Fact]
     public void What_is_not_there_is_null_or_empty()
     {
         _folder.WriteRuns(1);

@@ -105,7 +105,7 @@ internal static class AnyEvent
         {
             N = 1, At = 0, Run = words[0], Plant = words[1], Station = words[2], StationKind = words[3], Sequence = words[4], Revision = revision,
             Order = order, Sources = sources, Compiled = words[5], Program = words[6], Person = person, Mode = mode, Seed = seed, Injected = injected,
-            Zone = words[7], Wall = new DateTimeOffset(ticks, TimeSpan.Zero), Instruments = instruments, OnlySteps = only, NotApplicable = notApplicable, Planned = planned,
+            Zone = words[7], Wall = new DateTimeOffset(ticks, TimeSpan.Zero), Instruments = instruments, OnlySteps = only, RetestOf = only.IsEmpty ? null : words[3], NotApplicable = notApplicable, Planned = planned,
         };
 
     private static readonly Gen<RunEvent> AnySeries =
@@ -136,7 +136,7 @@ internal static class AnyEvent
         from notReached in List(Word, 4)
         select (RunEvent)new RunEnded
         {
-            N = n, At = at, RollUp = new RollUp(numbers[0], numbers[1], numbers[2], numbers[3], numbers[4]), Interrupted = interrupted, NotReached = notReached,
+            N = n, At = at, RollUp = new RollUp(numbers[0], numbers[1], numbers[2], numbers[3], numbers[4]), Interrupted = interrupted, NotCounted = [.. notReached.Take(1)], NotReached = notReached,
         };
 
     /// <summary>Of any kind, about as often each.</summary>

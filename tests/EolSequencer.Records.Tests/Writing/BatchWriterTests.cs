@@ -108,8 +108,8 @@ public sealed class BatchWriterTests : IDisposable
         Assert.Equal([counts], runs.List(new RunFilter()).Select(run => run.Run));
         Assert.Equal([counts], _folder.Ask<string>("SELECT run FROM production_run"));
         Assert.Equal([counts], _folder.Ask<string>("SELECT DISTINCT run_id FROM production_step"));
-        Assert.Equal([counts], runs.Vehicle(SampleRun.Vin).Latest.Select(run => run.Run));
-        Assert.Equal(["startup_1-000001"], runs.Vehicle(SampleRun.Vin, RunMode.Rehearsal).Latest.Select(run => run.Run));
+        Assert.Equal([counts], _folder.OpenToRead().Vehicles.Of(SampleRun.Vin).Kinds.Select(kind => kind.Run.Run));
+        Assert.Equal(["startup_1-000001"], _folder.OpenToRead().Vehicles.Of(SampleRun.Vin, RunMode.Rehearsal).Kinds.Select(kind => kind.Run.Run));
         Assert.Equal(2, runs.List(new RunFilter { Mode = null }).Length);
     }
 

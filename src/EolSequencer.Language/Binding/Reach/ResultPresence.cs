@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Model.Expressions;
+using EolSequencer.Model.Sequences;
 
 namespace EolSequencer.Language.Binding.Reach;
 

@@ -51,6 +51,7 @@ internal static class NodeRules
         new("retry", Forms.Either(Retries, Forms.Map(RetryShape)), "further attempts after fail, inconclusive or error"),
         new("caution", Forms.Texts, "what the operator reads and acknowledges before it begins; not-needed says on purpose that there is none"),
         new("place", Forms.Named(Subject.Place), "where the operator stands, a place of the plant"),
+        new("depends-on", Forms.OneOrMore(Forms.Text), "groups or steps before it that put the vehicle into the state it needs; a retest repeats them together"),
     ];
 
     /// <summary>The same node with its title, conditions, retries, caution and place.</summary>
@@ -64,6 +65,7 @@ internal static class NodeRules
         Retry = Retry(keys),
         Caution = Caution(keys, scope),
         OperatorPlace = Place(keys, scope),
+        DependsOn = [.. keys.OneOrMore("depends-on").Select(item => item.AsText("a group or step that it depends on", keys.Report)).OfType<YamlScalar>().Select(name => new Dependency(name.Text, name.Place))],
     };
 
     /// <summary>True when the node says what is dangerous, or that nothing is.</summary>

@@ -32,6 +32,7 @@ internal static class SequenceBinder
         var after = NodeListBinder.Bind(keys.List("after-verdict"), top with { IsAfterVerdict = true }, siblings);
         if (keys.Find("steps") is YamlList { Items.Count: 0 } none) context.Report.Add(SequenceCodes.Empty, none.Place, "the sequence holds no steps");
 
+        foreach (var part in (ImmutableArray<Node>[])[prepare.Nodes, steps.Nodes, always.Nodes, after.Nodes]) DependencyCheck.Run(part, context.Report);
         WordsCheck.Run(keys.FreeMap("words"), parameters, [.. prepare.Nodes, .. steps.Nodes, .. always.Nodes, .. after.Nodes], context);
         return new CheckedSequence
         {

@@ -1,10 +1,9 @@
 using EolSequencer.Model.Expressions;
-using EolSequencer.Model.Sequences;
 
-namespace EolSequencer.Language.Binding.Reach;
+namespace EolSequencer.Model.Sequences;
 
 /// <summary>The expressions of a node that are evaluated while it runs; not its <c>when</c>, not those of its children.</summary>
-internal static class NodeExpressions
+public static class NodeExpressions
 {
     public static IEnumerable<Expression> Of(Node node)
     {
