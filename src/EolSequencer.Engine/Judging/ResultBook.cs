@@ -16,6 +16,9 @@ internal sealed class ResultBook
     /// <summary>Which attempt of a step begins now, from 1.</summary>
     public int NextAttempt(string id) => ++EntryOf(id).Attempts;
 
+    /// <summary>How many attempts of a step have begun.</summary>
+    public int AttemptsOf(string id) => _entries.GetValueOrDefault(id)?.Attempts ?? 0;
+
     /// <summary>A step has been judged.</summary>
     public void Judge(string id, ResultView view)
     {

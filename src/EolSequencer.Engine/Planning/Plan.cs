@@ -33,6 +33,22 @@ public sealed record Plan
         return steps.DrainToImmutable();
     }
 
+    /// <summary>All nodes of several parts, in written order, an outer one before what is in it.</summary>
+    public static IEnumerable<PlannedNode> NodesOf(params IEnumerable<ImmutableArray<PlannedNode>> parts)
+    {
+        foreach (var node in parts.SelectMany(part => part))
+        {
+            yield return node;
+            IEnumerable<ImmutableArray<PlannedNode>> inside = node switch
+            {
+                PlannedGroup group => [group.Children, group.Always],
+                PlannedLanes lanes => [.. lanes.Lanes, lanes.Always],
+                _ => [],
+            };
+            foreach (var inner in NodesOf(inside)) yield return inner;
+        }
+    }
+
     private static void Add(ImmutableArray<PlannedNode> nodes, ImmutableArray<PlannedStep>.Builder steps)
     {
         foreach (var node in nodes)

@@ -40,9 +40,10 @@ internal sealed class NodeRunner(RunServices run)
         PlannedNode planned, Node node, ImmutableArray<PlannedNode> always, Halt around, string? screen, Func<Halt, string?, ValueTask<Flow>> inside)
     {
         if (around.IsRaised) return Flow.Stop;
+        if (run.IsOver(planned)) return run.FlowBehind(planned);
         try
         {
-            if (node.OnlyIf is not null && !await IsNeededAsync(planned, node, around)) return Flow.GoOn;
+            if (node.OnlyIf is not null && !run.IsUnderWay(planned) && !await IsNeededAsync(planned, node, around)) return Flow.GoOn;
             if (node.Caution is { } caution && !await CautionAsync(planned, caution, around, screen)) return Flow.Stop;
         }
         catch (OperationCanceledException) when (around.IsRaised)
@@ -59,6 +60,7 @@ internal sealed class NodeRunner(RunServices run)
             using var capture = GroupCapture.Begin(run, planned);
             var flow = await inside(halt, screen);
             capture?.End(halt.IsRaised ? halt.Reason : null);
+            if (run.Past is not null) run.Forget(always);
             await LeaveSafeAsync(always);
             var lost = halt.IsRaised && !around.IsRaised && halt.Kind == HaltKind.Lost;
             if (lost && node.Require!.ElseStop) run.StopFor(halt.Reason!);

@@ -7,7 +7,8 @@ using EolSequencer.Model.Waiting;
 namespace EolSequencer.Engine.Running;
 
 /// <summary>Numbers the prompts of a run, shows one screen at a time and writes down what was asked and answered.</summary>
-internal sealed class PromptDesk(IOperator @operator, EventLog log)
+/// <param name="number">Number of the last prompt; 0 when none came before.</param>
+internal sealed class PromptDesk(IOperator @operator, EventLog log, int number = 0)
 {
     /// <summary>An answer that does not fit is refused and the prompt stays, through this many at most.</summary>
     private const int MostRefusals = 20;
@@ -15,7 +16,7 @@ internal sealed class PromptDesk(IOperator @operator, EventLog log)
     /// <summary>What a step says of a prompt that got no answer it can take.</summary>
     public static string NoneFitted { get; } = $"{MostRefusals} answers did not fit";
 
-    private int _number;
+    private int _number = number;
 
     /// <summary>Whose prompt, or screen of prompts, may be up.</summary>
     public Turnstile Turns { get; } = new();

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using EolSequencer.Engine.Planning;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Ports;
@@ -19,6 +20,12 @@ public sealed record RunRequest
     public required IRunJournal Journal { get; init; }
     public required TimeProvider Time { get; init; }
     public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
+
+    /// <summary>The events of a run that broke off and is taken up; empty: it begins.</summary>
+    public ImmutableArray<RunEvent> Past { get; init; } = [];
+
+    /// <summary>Who takes it up; null when nobody is known.</summary>
+    public string? Person { get; init; }
 
     /// <summary>The first event, complete but for number, time and what the plan knows.</summary>
     public required Func<int, long, RunBegun> Begin { get; init; }

@@ -1,10 +1,13 @@
+using System.Collections.Immutable;
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Resuming;
 using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Model.Waiting;
 
@@ -26,6 +29,9 @@ internal sealed class RunServices
     public required TimeLimits Limits { get; init; }
     public required IReadOnlyDictionary<string, BoundDevice> Devices { get; init; }
 
+    /// <summary>What came before the run broke off; null: it began here.</summary>
+    public RunPast? Past { get; init; }
+
     /// <summary>The verdict, once the steps are over.</summary>
     public Verdict? Decided { get; set; }
 
@@ -41,6 +47,27 @@ internal sealed class RunServices
     public long Now => Time.GetTimestamp();
 
     public TimeSpan Between(long from, long to) => Time.GetElapsedTime(from, to);
+
+    /// <summary>Whether all of a node had its results before the run broke off.</summary>
+    public bool IsOver(PlannedNode node) => Past is not null && Plan.StepsOf(node).All(step => !Results.IsOpen(step.Id));
+
+    /// <summary>Whether the run broke off inside a node.</summary>
+    public bool IsUnderWay(PlannedNode node) => Past is not null && Plan.StepsOf(node) is var steps && steps.Any(step => Results.IsOpen(step.Id)) && steps.Any(step => !Results.IsOpen(step.Id));
+
+    /// <summary>How the run goes on behind a node that is over: a step of it may have stopped it.</summary>
+    public Flow FlowBehind(PlannedNode node)
+    {
+        var stopping = Plan.StepsOf(node).FirstOrDefault(step => step.Step.OnFail == OnFail.Stop && Results.Counted(step.Id) > Verdict.Pass);
+        if (stopping is null) return Flow.GoOn;
+        StopFor($"'{stopping.Id}' did not pass, which stops the run");
+        return Flow.Stop;
+    }
+
+    /// <summary>Nodes are to run once more: what their steps had come to does not count any more.</summary>
+    public void Forget(ImmutableArray<PlannedNode> nodes)
+    {
+        foreach (var step in Plan.StepsOf(nodes)) Results.Forget(step.Id);
+    }
 
     /// <summary>What the expressions of a node see.</summary>
     public RunScope ScopeOf(PlannedNode node) => new(Order, Results, node.Id, node.Arguments) { Decided = Decided };

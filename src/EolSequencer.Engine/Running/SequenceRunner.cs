@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
+using EolSequencer.Engine.Resuming;
 using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
@@ -14,7 +15,7 @@ namespace EolSequencer.Engine.Running;
 /// </summary>
 public static class SequenceRunner
 {
-    /// <summary>Runs to the end, whatever it is; trouble of devices, operator and record is a result.</summary>
+    /// <summary>Runs to the end, whatever it is; trouble of devices, operator and record is a result. A run that broke off goes on.</summary>
     /// <param name="stop">
     /// Ends the steps at their next wait; <c>always</c> still runs. Behind the last step it comes too late and changes nothing.
     /// Cancel it on the run's thread.
@@ -24,15 +25,15 @@ public static class SequenceRunner
         using var top = new Halt();
         using var stopped = stop.Register(() => top.Raise(HaltKind.Stopped, "stopped at the station"));
         var journal = new FaultKeepingJournal(request.Journal, fault => top.Raise(HaltKind.Stopped, fault));
-        var log = new EventLog(journal, request.Time);
         using var limits = new TimeLimits(request.Time);
-        var run = ServicesFor(request, log, limits);
-        log.Append((n, at) => request.Begin(n, at) with { NotApplicable = request.Plan.NotApplicable, Planned = request.Plan.Counting.Length });
+        var run = ServicesFor(request, journal, limits);
+        if (run.Past is null) run.Log.Append((n, at) => request.Begin(n, at) with { NotApplicable = request.Plan.NotApplicable, Planned = request.Plan.Counting.Length });
+        else TakeUp(run, request, ResumedFor.Steps);
 
         var nodes = new NodeRunner(run);
-        var flow = await nodes.RunAsync(request.Plan.Prepare, top, null);
+        var flow = run.Past?.Stopped is null ? await nodes.RunAsync(request.Plan.Prepare, top, null) : Flow.Stop;
         if (flow == Flow.GoOn) flow = await nodes.RunAsync(request.Plan.Steps, top, null);
-        if (flow == Flow.Stop) log.Append((n, at) => new Stopped { N = n, At = at, Reason = run.Stopped ?? top.Reason! });
+        if (flow == Flow.Stop && run.Past?.Stopped is null) run.Log.Append((n, at) => new Stopped { N = n, At = at, Reason = run.Stopped ?? top.Reason! });
         var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps);
         await nodes.LeaveSafeAsync(request.Plan.Always);
         notReached = notReached.AddRange(NotReached(run.Results, request.Plan.Always));
@@ -46,26 +47,79 @@ public static class SequenceRunner
         run.Decided = rollUp.Verdict;
         using var after = new Halt();
         await nodes.RunAsync(request.Plan.AfterVerdict, after, null);
-        ImmutableArray<string> notCounted = [.. Plan.StepsOf([request.Plan.AfterVerdict]).Select(step => step.Id)];
-        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached, NotCounted = notCounted });
+        run.Log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = interrupted, NotReached = notReached, NotCounted = NotCounted(request.Plan) });
         return journal.Fault is not null && rollUp.Verdict != Verdict.Error
             ? new RunResult(rollUp.Plus(Verdict.Error), interrupted, journal.Fault)
             : new RunResult(rollUp, interrupted, journal.Fault);
     }
 
-    private static RunServices ServicesFor(RunRequest request, EventLog log, TimeLimits limits) => new()
+    /// <summary>
+    /// Leaves the vehicle of a run that broke off safe: the <c>always</c> of the groups in which it broke off, the innermost first,
+    /// then that of the sequence. The run neither goes on nor ends.
+    /// </summary>
+    /// <returns>Why the record could not be kept; null when it was.</returns>
+    public static async Task<string?> LeaveSafeAsync(RunRequest request)
     {
-        Time = request.Time,
-        Log = log,
-        Results = new ResultBook(),
-        Order = request.Order,
-        Operator = request.Operator,
-        Prompts = new PromptDesk(request.Operator, log),
-        Live = request.Live,
-        Limits = limits,
-        Devices = request.Sequence.Roles.ToImmutableDictionary(
-            role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),
-    };
+        var journal = new FaultKeepingJournal(request.Journal, _ => { });
+        using var limits = new TimeLimits(request.Time);
+        var run = ServicesFor(request, journal, limits);
+        var underWay = Plan.NodesOf(request.Plan.Prepare, request.Plan.Steps).Where(run.IsUnderWay).Reverse().ToList();
+        TakeUp(run, request, ResumedFor.Safety);
+        var nodes = new NodeRunner(run);
+        foreach (var node in underWay) await LeaveAsync(node is PlannedGroup group ? group.Always : ((PlannedLanes)node).Always);
+        await LeaveAsync(request.Plan.Always);
+        return journal.Fault;
+
+        async Task LeaveAsync(ImmutableArray<PlannedNode> always)
+        {
+            run.Forget(always);
+            await nodes.LeaveSafeAsync(always);
+        }
+    }
+
+    /// <summary>Ends a run that broke off as interrupted, with what it had come to; nothing of it runs any more.</summary>
+    /// <returns>The result; with the reason when the record could not be kept.</returns>
+    public static RunResult End(RunRequest request)
+    {
+        var journal = new FaultKeepingJournal(request.Journal, _ => { });
+        using var limits = new TimeLimits(request.Time);
+        var run = ServicesFor(request, journal, limits);
+        run.Log.Append((n, at) => new Resumed { N = n, At = at, For = ResumedFor.End, Wall = request.Time.GetUtcNow(), Person = request.Person });
+        var rollUp = RollUp.Of(Counted(run.Results, request.Plan.Counting));
+        if (rollUp.Releases) rollUp = rollUp.Plus(Verdict.Inconclusive); // It broke off behind the last step.
+        var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps, request.Plan.Always);
+        run.Log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = true, NotReached = notReached });
+        return new RunResult(journal.Fault is null ? rollUp : rollUp.Plus(Verdict.Error), true, journal.Fault);
+    }
+
+    private static void TakeUp(RunServices run, RunRequest request, ResumedFor what)
+    {
+        run.Log.Append((n, at) => new Resumed { N = n, At = at, For = what, Wall = request.Time.GetUtcNow(), Person = request.Person });
+        if (what == ResumedFor.Steps) run.Past!.Reopen();
+    }
+
+    private static RunServices ServicesFor(RunRequest request, IRunJournal journal, TimeLimits limits)
+    {
+        var results = new ResultBook();
+        var past = request.Past.IsEmpty ? null : new RunPast(request.Plan, request.Past, results);
+        var log = past is null ? new EventLog(journal, request.Time) : new EventLog(journal, request.Time, past.Events[^1].N, past.At(request.Time.GetUtcNow()));
+        return new()
+        {
+            Time = request.Time,
+            Log = log,
+            Results = results,
+            Past = past,
+            Order = request.Order,
+            Operator = request.Operator,
+            Prompts = new PromptDesk(request.Operator, log, past?.Prompts ?? 0),
+            Live = request.Live,
+            Limits = limits,
+            Devices = request.Sequence.Roles.ToImmutableDictionary(
+                role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),
+        };
+    }
+
+    private static ImmutableArray<string> NotCounted(Plan plan) => [.. Plan.StepsOf([plan.AfterVerdict]).Select(step => step.Id)];
 
     private static IEnumerable<Verdict> Counted(ResultBook results, ImmutableArray<PlannedStep> steps)
     {

@@ -20,14 +20,20 @@ internal sealed class StepRunner(RunServices run)
         new("es", "No superado. ¿Repetir, seguir o parar?"),
     ]);
 
+    private static readonly LocalText AgainOrLeave = new([
+        new("en", "This had begun when the run broke off. Do it again, leave it and go on, or stop?"),
+        new("es", "Esto había empezado cuando se interrumpió la prueba. ¿Repetirlo, dejarlo y seguir, o parar?"),
+    ]);
+
     private readonly AttemptRunner _attempts = new(run);
 
     /// <param name="screen">The screen whose turn the caller holds; null: a prompt takes its own turn.</param>
     public ValueTask<Flow> RunAsync(PlannedStep planned, Halt halt, string? screen)
     {
         if (halt.IsRaised) return new(Flow.Stop);
+        if (run.IsOver(planned)) return new(run.FlowBehind(planned));
         var step = planned.Step;
-        var goesAhead = step.OnlyIf is null && step.Caution is null && (screen is not null || step.Action.Prompt is null) && !DeviceTurns.AreNeeded(run, step);
+        var goesAhead = run.Past is null && step.OnlyIf is null && step.Caution is null && (screen is not null || step.Action.Prompt is null) && !DeviceTurns.AreNeeded(run, step);
         return goesAhead ? AttemptsAsync(planned, halt, screen) : InTurnAsync(planned, halt, screen);
     }
 
@@ -41,6 +47,7 @@ internal sealed class StepRunner(RunServices run)
                 ? await run.Prompts.Turns.EnterAsync(halt.Token)
                 : default;
             if (step.Caution is { } caution && !await AcknowledgeAsync(planned, caution, halt)) return Flow.Stop;
+            if (IsHalfDone(planned) && !await IsDoneAgainAsync(planned, halt)) return halt.IsRaised ? Flow.Stop : run.FlowBehind(planned);
             using var devices = await DeviceTurns.EnterAsync(run, step, halt.Token);
             return await AttemptsAsync(planned, halt, screen);
         }
@@ -88,6 +95,24 @@ internal sealed class StepRunner(RunServices run)
             if (decisions++ == MostDecisions || !await IsWantedAgainAsync(planned, decisions, halt, screen)) return halt.IsRaised ? Flow.Stop : Flow.GoOn;
             retries = step.Retry?.Times ?? 0;
         }
+    }
+
+    /// <summary>Whether it is unknown how far an action came that must not simply be done again.</summary>
+    private bool IsHalfDone(PlannedStep planned) => run.Past?.IsHalfDone(planned.Id) == true && planned.Step.Action is not (
+        StepAction.SetTo { Target.IsRepeatable: true } or StepAction.Do { Target.IsRepeatable: true });
+
+    /// <summary>Asks a person about an action that had begun when the run broke off; left alone, it is inconclusive.</summary>
+    private async Task<bool> IsDoneAgainAsync(PlannedStep planned, Halt halt)
+    {
+        run.Past!.Settle(planned.Id);
+        using var turn = planned.Step.Action.Prompt is null && planned.Step.Caution is null ? await run.Prompts.Turns.EnterAsync(halt.Token) : default;
+        var answer = await run.Prompts.AskAsync(planned, 1, PromptKind.Decide, AgainOrLeave, prompt => prompt, halt.Token);
+        if (answer is Answer.Again) return true;
+        if (answer is Answer.Stop stop) halt.Raise(HaltKind.Stopped, stop.Reason);
+        if (halt.IsRaised) return false;
+        var left = new AttemptEnd(Ending.PassedOver, run.Now) { Detail = "it had begun when the run broke off, and was left as it was", ByPerson = true };
+        Record(planned, run.Results.NextAttempt(planned.Id), run.Now, left, Verdict.Inconclusive, planned.Step.RecordOnly ? Verdict.None : Verdict.Inconclusive);
+        return false;
     }
 
     /// <summary>Asks a person what to do about a step that did not pass.</summary>

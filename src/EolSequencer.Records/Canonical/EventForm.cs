@@ -36,6 +36,7 @@ internal static class EventForm
             case DeviceLost lost: DeviceLostForm.Write(json, lost); break;
             case DeviceBack back: DeviceBackForm.Write(json, back); break;
             case Stopped stopped: StoppedForm.Write(json, stopped); break;
+            case Resumed resumed: ResumedForm.Write(json, resumed); break;
             case RunBegun runBegun: RunBegunForm.Write(json, runBegun); break;
             case RunEnded runEnded: RunEndedForm.Write(json, runEnded); break;
             default: throw new ArgumentOutOfRangeException(nameof(next), next, "this kind of event has no canonical form");
@@ -84,6 +85,7 @@ internal static class EventForm
         if (kind.NameEquals(DeviceLostForm.Kind)) return DeviceLostForm.Read(fields, n, at);
         if (kind.NameEquals(DeviceBackForm.Kind)) return DeviceBackForm.Read(fields, n, at);
         if (kind.NameEquals(StoppedForm.Kind)) return StoppedForm.Read(fields, n, at);
+        if (kind.NameEquals(ResumedForm.Kind)) return ResumedForm.Read(fields, n, at);
         if (kind.NameEquals(RunBegunForm.Kind)) return RunBegunForm.Read(fields, n, at, attachments);
         if (kind.NameEquals(RunEndedForm.Kind)) return RunEndedForm.Read(fields, n, at);
         throw new FormatException($"'{kind.Name}' is no kind of event");

@@ -5,7 +5,6 @@ using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Units;
 using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
-using EolSequencer.Rehearsal.ExpectedResults;
 
 namespace EolSequencer.Rehearsal.Replay;
 
@@ -83,7 +82,7 @@ internal sealed class AttemptReplay(Order order, RecordJudge judge, ReplayHistor
         if (!now.Indexes.IsEmpty) return EachEnd(old, now, limit, attempt);
         if (judged.Cause is { } cause) return MissingRule.EndOf(judged.Measured, cause, old, now.Step, limit, attempt.Took);
         if (judged.Criteria.IsEmpty) return new RecordedEnd(Ending.Confirmed, attempt.Took);
-        return RecordedValue.Of(judged.Criteria[0], RecordedAttempt.ShapeOf(now.Step.Action).Kind) is { } value
+        return RecordedValue.Of(judged.Criteria[0], RecordedValue.ShapeOf(now.Step.Action).Kind) is { } value
             ? new RecordedEnd(Ending.ValueTaken, attempt.Took) { Value = value }
             : Replayable.Undecidable("its value was not recorded");
     }
@@ -98,7 +97,7 @@ internal sealed class AttemptReplay(Order order, RecordJudge judge, ReplayHistor
 
     private static Replayable EachEnd(Step old, PlannedStep now, LimitChange limit, RecordedAttempt attempt)
     {
-        var kind = RecordedAttempt.ShapeOf(now.Step.Action).Kind;
+        var kind = RecordedValue.ShapeOf(now.Step.Action).Kind;
         var found = new (string, Value?, Verdict)[now.Indexes.Length];
         for (var at = 0; at < found.Length; at++)
         {

@@ -4,7 +4,6 @@ using EolSequencer.Model.Expressions;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Values;
-using EolSequencer.Rehearsal.ExpectedResults;
 
 namespace EolSequencer.Rehearsal.Replay;
 

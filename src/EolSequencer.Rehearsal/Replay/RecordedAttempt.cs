@@ -1,7 +1,5 @@
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
-using EolSequencer.Model.Sequences;
-using EolSequencer.Model.Values;
 
 namespace EolSequencer.Rehearsal.Replay;
 
@@ -20,16 +18,4 @@ internal sealed record RecordedAttempt(Judged Judged, SeriesRecorded? Series, bo
 
     /// <summary>The time that <c>takes</c> judged; null when it judged none.</summary>
     public CriterionResult? Time => Judged.Criteria.FirstOrDefault(criterion => criterion.Of == "takes");
-
-    /// <summary>The kind of value that an action finds.</summary>
-    public static ValueShape ShapeOf(StepAction action) => action switch
-    {
-        StepAction.Read read => read.Description.Shape,
-        StepAction.Sample sample => sample.Reduce == Reduction.Count ? ValueShape.Count : sample.Description.Shape,
-        StepAction.Enter enter => enter.Shape,
-        StepAction.Compute compute => compute.Expression.Shape,
-        StepAction.SetTo set => set.Target.Returns ?? ValueShape.Text(),
-        StepAction.Do act => act.Target.Returns ?? ValueShape.Text(),
-        _ => ValueShape.Text(),
-    };
 }

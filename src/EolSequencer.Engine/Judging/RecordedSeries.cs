@@ -4,10 +4,10 @@ using EolSequencer.Model.Events;
 using EolSequencer.Model.Traces;
 using EolSequencer.Model.Values;
 
-namespace EolSequencer.Rehearsal.Replay;
+namespace EolSequencer.Engine.Judging;
 
 /// <summary>The readings of a series as the values they were.</summary>
-internal static class RecordedSeries
+public static class RecordedSeries
 {
     /// <summary>The numbers of a <c>sample</c>, without the readings that are missing.</summary>
     public static List<NumberValue> Numbers(SeriesRecorded series, ValueShape shape)
