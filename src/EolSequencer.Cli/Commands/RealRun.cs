@@ -1,7 +1,7 @@
+using System.Collections.Immutable;
 using EolSequencer.Cli.Operators;
 using EolSequencer.Devices.Adapters;
 using EolSequencer.Model.Events;
-using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
@@ -14,42 +14,48 @@ namespace EolSequencer.Cli.Commands;
 /// <summary>A run in real time, with a simulated vehicle where the station's file asks for one.</summary>
 internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSignals stopping)
 {
-    public VehicleRunEnd Run(ReadyRun ready, string run, IRunJournal journal, Action<string> note, ulong seed)
+    public VehicleRunEnd Run(OneRun run) => Within(run, VehicleRun.RunAsync);
+
+    /// <summary>Leaves the vehicle of a run that broke off safe.</summary>
+    public ImmutableArray<string> LeaveSafe(OneRun run) => Within(run, VehicleRun.LeaveSafeAsync);
+
+    private T Within<T>(OneRun run, Func<VehicleRunRequest, CancellationToken, Task<T>> work)
     {
-        var (station, plant, sequence, order) = ready.Vehicle;
+        var (station, plant, sequence, order) = run.Vehicle;
         var loop = new StationLoop(TimeProvider.System);
         return loop.Run(async () =>
         {
             var isSimulated = SimulatedStation.Serves(station);
-            using var simulated = isSimulated ? new SimulatedStation(order, loop.Time, seed, ready.Faults) : null;
+            using var simulated = isSimulated ? new SimulatedStation(order, loop.Time, run.Seed, run.Faults) : null;
             using var stop = new CancellationTokenSource();
             using var asked = stopping.Token.Register(() => loop.Post(stop.Cancel));
-            return await VehicleRun.RunAsync(
+            return await work(
                 new VehicleRunRequest
                 {
-                    Run = run,
+                    Run = run.Run,
                     Sequence = sequence,
                     Plant = plant,
                     Station = station,
                     Order = order,
                     Adapters = simulated?.Adapters ?? new AdapterRegistry(),
-                    Operator = OperatorOf(loop, plant, simulated?.Operator, ready.Script),
-                    Journal = journal,
+                    Operator = OperatorOf(loop, run, simulated?.Operator),
+                    Journal = run.Journal,
                     Time = loop.Time,
                     Mode = isSimulated ? RunMode.Rehearsal : RunMode.Production,
-                    Seed = isSimulated ? seed : null,
-                    Injected = [.. ready.Faults.Select(fault => fault.ToString())],
-                    Only = ready.Only,
-                    RetestOf = ready.RetestOf,
-                    Note = note,
+                    Seed = isSimulated ? run.Seed : null,
+                    Injected = [.. run.Faults.Select(fault => fault.ToString())],
+                    Only = run.Only,
+                    RetestOf = run.RetestOf,
+                    Past = run.Past,
+                    Note = run.Note,
                 },
                 stop.Token);
         });
     }
 
-    private IOperator OperatorOf(StationLoop loop, Plant plant, IOperator? hands, OperatorScript? script)
+    private IOperator OperatorOf(StationLoop loop, OneRun run, IOperator? hands)
     {
-        if (choices.Operator[0] == OperatorChoice.Terminal) return new TerminalOperator(console, loop, Console.In, plant, choices.Language, hands);
-        return script is null ? hands! : new ScriptedOperator(script, hands!, loop.Time);
+        if (choices.Operator[0] == OperatorChoice.Terminal) return new TerminalOperator(console, loop, Console.In, run.Vehicle.Plant, choices.Language, hands);
+        return run.Script is null ? hands! : new ScriptedOperator(run.Script, hands!, loop.Time);
     }
 }

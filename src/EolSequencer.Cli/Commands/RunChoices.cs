@@ -16,6 +16,9 @@ internal sealed record RunChoices
 
     /// <summary>The run that is repeated where it did not pass; null: none.</summary>
     public required string? Retest { get; init; }
+
+    /// <summary>A run that broke off ends, and a new one begins.</summary>
+    public required bool Anew { get; init; }
     public required int Repeat { get; init; }
     public required string Language { get; init; }
     public required string? Data { get; init; }

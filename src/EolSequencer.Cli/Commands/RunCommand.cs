@@ -42,12 +42,13 @@ internal static class RunCommand
             HelpName = "RUN",
         };
         var repeat = new Option<int>("--repeat") { Description = "How often, each time with the next seed.", HelpName = "N", DefaultValueFactory = _ => 1 };
+        var anew = new Option<bool>("--anew") { Description = "A run of this vehicle that broke off is ended, and a new one begins." };
         var language = LanguageOption.Make("Language of the prompts.");
         var data = new Option<string?>("--data") { Description = "The data folder that holds the record, and in its folder log the station's log of each day; without it the one of the station's file.", HelpName = "DIR" };
         var json = JsonOption.Make();
         var command = new Command("run", "Runs one sequence on one vehicle.")
         {
-            sequence, station, order, vin, person, clock, seed, inject, only, retest, repeat, language, data, json,
+            sequence, station, order, vin, person, clock, seed, inject, only, retest, repeat, anew, language, data, json,
         };
         command.SetAction(parsed => new RunSession(console, parsed.GetValue(json) ? ErrorConsole.Make() : console, new RunChoices
         {
@@ -62,6 +63,7 @@ internal static class RunCommand
             Only = parsed.GetRequiredValue(only),
             Retest = parsed.GetValue(retest),
             Repeat = parsed.GetValue(repeat),
+            Anew = parsed.GetValue(anew),
             Language = parsed.GetRequiredValue(language),
             Data = parsed.GetValue(data),
             AsJson = parsed.GetValue(json),

@@ -1,9 +1,9 @@
 using EolSequencer.Cli.Operators;
 using EolSequencer.Cli.Output;
+using EolSequencer.Cli.Resuming;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Records;
-using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Station.Log;
 using EolSequencer.Station.Running;
@@ -33,9 +33,11 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
         using (var stopping = new StopSignals(told))
         {
             var worst = ExitCode.Pass;
+            var goesOn = new Takeover(told, choices, stopping, folder, hold, log).Run(ready);
             for (var times = 0; times < choices.Repeat && !stopping.IsAsked; times++)
             {
-                worst = Worse(worst, RunOnce(ready, hold, log, choices.Seed + (ulong)times, stopping));
+                worst = Worse(worst, RunOnce(goesOn ?? New(ready, hold, log, choices.Seed + (ulong)times), log, stopping));
+                goesOn = null;
             }
 
             Finish(folder, log);
@@ -43,32 +45,30 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
         }
     }
 
-    private int RunOnce(ReadyRun ready, StationHold hold, StationLog log, ulong seed, StopSignals stopping)
+    private OneRun New(ReadyRun ready, StationHold hold, StationLog log, ulong seed)
     {
         var journal = hold.BeginRun();
+        return new OneRun
+        {
+            Vehicle = ready.Vehicle,
+            Run = journal.Run,
+            Journal = journal,
+            Note = log.Noted,
+            Seed = seed,
+            Faults = ready.Faults,
+            Only = ready.Only,
+            RetestOf = ready.RetestOf,
+            Script = ready.Script,
+        };
+    }
+
+    private int RunOnce(OneRun run, StationLog log, StopSignals stopping)
+    {
         // Prompts on the same terminal want lines of their own, so nothing is written over there.
         var progress = new RunProgress(console, console.Profile.Out.IsTerminal && choices.Operator is not [OperatorChoice.Terminal]);
-        var shown = new ShowingJournal(journal, choices.AsJson ? progress.Run.Add : progress.Show, log.Note);
-        var end = choices.IsReal
-            ? new RealRun(told, choices, stopping).Run(ready, journal.Run, shown, log.Noted, seed)
-            : VirtualRun.Run(
-                new VirtualRunRequest
-                {
-                    Run = journal.Run,
-                    Sequence = ready.Vehicle.Sequence,
-                    Plant = ready.Vehicle.Plant,
-                    Station = ready.Vehicle.Station,
-                    Order = ready.Vehicle.Order,
-                    Journal = shown,
-                    Start = TimeProvider.System.GetUtcNow(),
-                    Seed = seed,
-                    Faults = ready.Faults,
-                    Only = ready.Only,
-                    RetestOf = ready.RetestOf,
-                    Note = log.Noted,
-                    Operator = ready.Script is { } script ? (inner, time) => new ScriptedOperator(script, inner, time) : null,
-                },
-                stopping.Token).End;
+        foreach (var past in run.Past) progress.Run.Add(past);
+        var shown = run with { Journal = new ShowingJournal(run.Journal, choices.AsJson ? progress.Run.Add : progress.Show, log.Note) };
+        var end = choices.IsReal ? new RealRun(told, choices, stopping).Run(shown) : VirtualRun.Run(shown.Virtual(), stopping.Token).End;
         return Tell(end, progress.Run, log);
     }
 

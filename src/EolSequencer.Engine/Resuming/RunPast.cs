@@ -42,11 +42,15 @@ internal sealed class RunPast
     /// <summary>Whether a step had begun to act and nobody knows how far it came.</summary>
     public bool IsHalfDone(string step) => _begun.Contains(step);
 
-    /// <summary>Somebody has decided about it.</summary>
+    /// <summary>It is decided what becomes of it: somebody was asked, or it is done again whatever came before.</summary>
     public void Settle(string step) => _begun.Remove(step);
 
     /// <summary>Opens again what does not go on where it was: prepare, what needs continuity, what was to be tried again.</summary>
-    public void Reopen() => _reopening.Run();
+    public void Reopen()
+    {
+        _reopening.Run();
+        foreach (var step in Plan.StepsOf(_plan.Prepare, _plan.Always, _plan.AfterVerdict)) Settle(step.Id);
+    }
 
     private void Add(RunEvent next)
     {

@@ -66,7 +66,11 @@ internal sealed class RunServices
     /// <summary>Nodes are to run once more: what their steps had come to does not count any more.</summary>
     public void Forget(ImmutableArray<PlannedNode> nodes)
     {
-        foreach (var step in Plan.StepsOf(nodes)) Results.Forget(step.Id);
+        foreach (var step in Plan.StepsOf(nodes))
+        {
+            Results.Forget(step.Id);
+            Past?.Settle(step.Id);
+        }
     }
 
     /// <summary>What the expressions of a node see.</summary>

@@ -79,18 +79,19 @@ public static class SequenceRunner
 
     /// <summary>Ends a run that broke off as interrupted, with what it had come to; nothing of it runs any more.</summary>
     /// <returns>The result; with the reason when the record could not be kept.</returns>
-    public static RunResult End(RunRequest request)
+    public static RunResult End(Plan plan, ImmutableArray<RunEvent> past, IRunJournal journal, TimeProvider time, string? person)
     {
-        var journal = new FaultKeepingJournal(request.Journal, _ => { });
-        using var limits = new TimeLimits(request.Time);
-        var run = ServicesFor(request, journal, limits);
-        run.Log.Append((n, at) => new Resumed { N = n, At = at, For = ResumedFor.End, Wall = request.Time.GetUtcNow(), Person = request.Person });
-        var rollUp = RollUp.Of(Counted(run.Results, request.Plan.Counting));
+        var kept = new FaultKeepingJournal(journal, _ => { });
+        var results = new ResultBook();
+        var log = LogBehind(new RunPast(plan, past, results), kept, time);
+        log.Append((n, at) => new Resumed { N = n, At = at, For = ResumedFor.End, Wall = time.GetUtcNow(), Person = person });
+        var rollUp = RollUp.Of(Counted(results, plan.Counting));
         if (rollUp.Releases) rollUp = rollUp.Plus(Verdict.Inconclusive); // It broke off behind the last step.
-        var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps, request.Plan.Always);
-        run.Log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = true, NotReached = notReached });
-        return new RunResult(journal.Fault is null ? rollUp : rollUp.Plus(Verdict.Error), true, journal.Fault);
+        log.Append((n, at) => new RunEnded { N = n, At = at, RollUp = rollUp, Interrupted = true, NotReached = NotReached(results, plan.Prepare, plan.Steps, plan.Always) });
+        return new RunResult(kept.Fault is null ? rollUp : rollUp.Plus(Verdict.Error), true, kept.Fault);
     }
+
+    private static EventLog LogBehind(RunPast past, IRunJournal journal, TimeProvider time) => new(journal, time, past.Events[^1].N, past.At(time.GetUtcNow()));
 
     private static void TakeUp(RunServices run, RunRequest request, ResumedFor what)
     {
@@ -102,7 +103,7 @@ public static class SequenceRunner
     {
         var results = new ResultBook();
         var past = request.Past.IsEmpty ? null : new RunPast(request.Plan, request.Past, results);
-        var log = past is null ? new EventLog(journal, request.Time) : new EventLog(journal, request.Time, past.Events[^1].N, past.At(request.Time.GetUtcNow()));
+        var log = past is null ? new EventLog(journal, request.Time) : LogBehind(past, journal, request.Time);
         return new()
         {
             Time = request.Time,

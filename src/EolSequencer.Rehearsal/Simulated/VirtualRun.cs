@@ -18,6 +18,16 @@ public static class VirtualRun
     /// <param name="stop">Ends the steps when cancelled; asked for at each event, so that it may come from any thread.</param>
     public static VirtualRunEnd Run(VirtualRunRequest request, CancellationToken stop = default)
     {
+        var (end, frames, took) = Within(request, stop, VehicleRun.RunAsync);
+        return new VirtualRunEnd(end, frames, took);
+    }
+
+    /// <summary>Leaves the vehicle of a run that broke off safe, see <see cref="VehicleRun.LeaveSafeAsync"/>.</summary>
+    public static ImmutableArray<string> LeaveSafe(VirtualRunRequest request, CancellationToken stop = default) => Within(request, stop, VehicleRun.LeaveSafeAsync).End;
+
+    private static (T End, long Frames, TimeSpan Took) Within<T>(
+        VirtualRunRequest request, CancellationToken stop, Func<VehicleRunRequest, CancellationToken, Task<T>> work)
+    {
         var time = new VirtualTime(request.Start);
         using var station = new SimulatedStation(request.Order, time, request.Seed, request.Faults) { Observer = request.Observer };
         using var stopping = new CancellationTokenSource();
@@ -27,7 +37,7 @@ public static class VirtualRun
             if (stop.IsCancellationRequested) stopping.Cancel();
         });
         if (request.Longest is { } longest) time.At(longest, stopping.Cancel);
-        var end = time.Run(() => VehicleRun.RunAsync(
+        var end = time.Run(() => work(
             new VehicleRunRequest
             {
                 Run = request.Run,
@@ -44,10 +54,11 @@ public static class VirtualRun
                 Injected = [.. request.Faults.Select(fault => fault.ToString())],
                 Only = request.Only,
                 RetestOf = request.RetestOf,
+                Past = request.Past,
                 Note = request.Note,
             },
             stopping.Token));
-        return new VirtualRunEnd(end, station.FramesCarried, time.Now);
+        return (end, station.FramesCarried, time.Now);
     }
 }
 
@@ -70,6 +81,9 @@ public sealed record VirtualRunRequest
 
     /// <summary>What is wrong with the vehicle or its operator.</summary>
     public ImmutableArray<InjectedFault> Faults { get; init; } = [];
+
+    /// <summary>The events of a run that broke off and is taken up; empty: it begins.</summary>
+    public ImmutableArray<RunEvent> Past { get; init; } = [];
 
     /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
     public ImmutableArray<string> Only { get; init; } = [];

@@ -52,6 +52,9 @@ public sealed class StationLog : IDisposable
                     _run, ended.Interrupted ? "interrupted" : "ended", ended.RollUp.Verdict.Word(),
                     ended.RollUp.Pass, ended.RollUp.Fail, ended.RollUp.Error, ended.RollUp.Inconclusive, ended.NotReached.Length);
                 break;
+            case Resumed resumed:
+                _file.Write(LogEventLevel.Warning, "run {Run} had broken off and is taken up: {For}", _run, resumed.For.ToString().ToLowerInvariant());
+                break;
             case DeviceLost lost:
                 _file.Write(LogEventLevel.Warning, "run {Run}: device {Role} lost: {Cause}", _run, lost.Role, lost.Cause);
                 break;
@@ -60,6 +63,9 @@ public sealed class StationLog : IDisposable
                 break;
         }
     }
+
+    /// <summary>The events that follow are those of a run that had broken off.</summary>
+    public void TakeUp(string run) => _run = run;
 
     /// <summary>Notes what a device found that whoever looks after the station should know.</summary>
     public void Noted(string text) => _file.Write(LogEventLevel.Information, "{Text}", text);

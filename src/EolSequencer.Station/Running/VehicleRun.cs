@@ -18,32 +18,47 @@ public static class VehicleRun
     public static string Program { get; } =
         typeof(VehicleRun).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0";
 
-    /// <summary>Opens the devices, runs the sequence to its end and closes the devices, on the caller's thread.</summary>
+    /// <summary>Opens the devices, runs the sequence to its end and closes the devices, on the caller's thread. A run that broke off goes on.</summary>
     /// <param name="stop">Ends the steps; <c>always</c> still runs. Cancel it on the run's thread.</param>
     public static async Task<VehicleRunEnd> RunAsync(VehicleRunRequest request, CancellationToken stop)
     {
-        var (devices, faults) = await OpenDevices.OpenAsync(
-            request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
+        var (devices, faults) = await OpenAsync(request, stop);
         await using (devices)
         {
             if (!faults.IsEmpty) return new VehicleRunEnd(null, faults);
-            var result = await SequenceRunner.RunAsync(
-                new RunRequest
-                {
-                    Sequence = request.Sequence,
-                    Plan = Planner.For(request.Sequence, request.Order, request.Only),
-                    Order = request.Order,
-                    Devices = devices.ByRole,
-                    Operator = request.Operator,
-                    Journal = request.Journal,
-                    Time = request.Time,
-                    Live = request.Live,
-                    Begin = (n, at) => FirstEvent(request, devices, n, at),
-                },
-                stop);
-            return new VehicleRunEnd(result, []);
+            return new VehicleRunEnd(await SequenceRunner.RunAsync(RequestFor(request, devices), stop), []);
         }
     }
+
+    /// <summary>Opens the devices, leaves the vehicle of a run that broke off safe, and closes them. The run is neither gone on with nor ended.</summary>
+    /// <returns>What kept it from being done, or the record from being kept; empty when all is well.</returns>
+    public static async Task<ImmutableArray<string>> LeaveSafeAsync(VehicleRunRequest request, CancellationToken stop)
+    {
+        var (devices, faults) = await OpenAsync(request, stop);
+        await using (devices)
+        {
+            if (!faults.IsEmpty) return faults;
+            return await SequenceRunner.LeaveSafeAsync(RequestFor(request, devices)) is { } lost ? [lost] : [];
+        }
+    }
+
+    private static ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(VehicleRunRequest request, CancellationToken stop) =>
+        OpenDevices.OpenAsync(request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
+
+    private static RunRequest RequestFor(VehicleRunRequest request, OpenDevices devices) => new()
+    {
+        Sequence = request.Sequence,
+        Plan = Planner.For(request.Sequence, request.Order, request.Only),
+        Order = request.Order,
+        Devices = devices.ByRole,
+        Operator = request.Operator,
+        Journal = request.Journal,
+        Time = request.Time,
+        Live = request.Live,
+        Past = request.Past,
+        Person = request.Person,
+        Begin = (n, at) => FirstEvent(request, devices, n, at),
+    };
 
     private static RunBegun FirstEvent(VehicleRunRequest request, OpenDevices devices, int n, long at) => new()
     {
@@ -93,6 +108,9 @@ public sealed record VehicleRunRequest
     public string? Person { get; init; }
     public ulong? Seed { get; init; }
     public ImmutableArray<string> Injected { get; init; } = [];
+
+    /// <summary>The events of a run that broke off and is taken up; empty: it begins.</summary>
+    public ImmutableArray<RunEvent> Past { get; init; } = [];
 
     /// <summary>Ids or patterns of the steps wanted; empty: all.</summary>
     public ImmutableArray<string> Only { get; init; } = [];

@@ -50,26 +50,42 @@ internal sealed class Bench
 
     public Verdict Run(CheckedSequence sequence, CancellationToken stop = default, ImmutableArray<string> only = default)
     {
-        Result = Time.Run(() => SequenceRunner.RunAsync(
-            new RunRequest
-            {
-                Sequence = sequence,
-                Plan = Planner.For(sequence, DemoOrder, only),
-                Order = DemoOrder,
-                Devices = new Dictionary<string, IDevice> { ["bus"] = Bus, ["meter"] = Meter },
-                Operator = Operator,
-                Journal = Journal,
-                Time = Clock,
-                Begin = (n, at) => new RunBegun
-                {
-                    N = n, At = at, Run = "bench-1", Plant = "fennholt", Station = "bench", StationKind = "startup", Sequence = sequence.Id,
-                    Revision = 1, Order = DemoOrder, Sources = [], Compiled = "", Program = "test", Mode = RunMode.Rehearsal, Zone = "UTC",
-                    Wall = Time.GetUtcNow(), Planned = 0,
-                },
-            },
-            stop));
+        Result = Time.Run(() => SequenceRunner.RunAsync(Request(sequence, [], only), stop));
         return Result.RollUp.Verdict;
     }
+
+    /// <summary>Goes on with a run that broke off behind its first events; they stand in the journal as well.</summary>
+    public Verdict GoOn(CheckedSequence sequence, IEnumerable<RunEvent> past)
+    {
+        Journal = new ListJournal(past);
+        Result = Time.Run(() => SequenceRunner.RunAsync(Request(sequence, [.. Journal.Events]), default));
+        return Result.RollUp.Verdict;
+    }
+
+    /// <summary>Leaves the vehicle of such a run safe.</summary>
+    public void LeaveSafe(CheckedSequence sequence, IEnumerable<RunEvent> past)
+    {
+        Journal = new ListJournal(past);
+        Assert.Null(Time.Run(() => SequenceRunner.LeaveSafeAsync(Request(sequence, [.. Journal.Events]))));
+    }
+
+    private RunRequest Request(CheckedSequence sequence, ImmutableArray<RunEvent> past, ImmutableArray<string> only = default) => new()
+    {
+        Sequence = sequence,
+        Plan = Planner.For(sequence, DemoOrder, only),
+        Order = DemoOrder,
+        Devices = new Dictionary<string, IDevice> { ["bus"] = Bus, ["meter"] = Meter },
+        Operator = Operator,
+        Journal = Journal,
+        Time = Clock,
+        Past = past,
+        Begin = (n, at) => new RunBegun
+        {
+            N = n, At = at, Run = "bench-1", Plant = "fennholt", Station = "bench", StationKind = "startup", Sequence = sequence.Id,
+            Revision = 1, Order = DemoOrder, Sources = [], Compiled = "", Program = "test", Mode = RunMode.Rehearsal, Zone = "UTC",
+            Wall = Time.GetUtcNow(), Planned = 0,
+        },
+    };
 
     public static CheckedSequence Sequence(params Node[] steps) => new()
     {

@@ -4,9 +4,10 @@ using EolSequencer.Model.Ports;
 namespace EolSequencer.Engine.Tests.Kit;
 
 /// <summary>Keeps events in memory; can be told to fail at the Nth.</summary>
-internal sealed class ListJournal : IRunJournal
+/// <param name="past">What stands in it already.</param>
+internal sealed class ListJournal(params IEnumerable<RunEvent> past) : IRunJournal
 {
-    public List<RunEvent> Events { get; } = [];
+    public List<RunEvent> Events { get; } = [.. past];
 
     public int? FailAt { get; init; }
 

@@ -125,7 +125,7 @@ internal static class AnyEvent
         from who in Maybe(Word)
         from number in Gen.Int[1, 300]
         from kind in Gen.Enum<PromptKind>()
-        from which in Gen.Int[0, 9]
+        from which in Gen.Int[0, 10]
         select Of(which, n, at, a, b, who, number, kind);
 
     private static readonly Gen<RunEvent> AnyRunEnded =
@@ -153,6 +153,7 @@ internal static class AnyEvent
         6 => new DeviceLost { N = n, At = at, Role = a, Cause = b },
         8 => new AnswerRefused { N = n, At = at, Step = a, Prompt = number, Answer = b, Reason = a },
         7 => new DeviceBack { N = n, At = at, Role = a },
+        9 => new Resumed { N = n, At = at, For = (ResumedFor)(number % 3), Wall = DateTimeOffset.UnixEpoch.AddTicks(at), Person = who },
         _ => new Stopped { N = n, At = at, Step = who, Reason = a, Person = who },
     };
 

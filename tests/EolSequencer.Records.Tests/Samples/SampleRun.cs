@@ -44,6 +44,7 @@ internal static class SampleRun
         events.Add((n, at) => new PassedOver { N = n, At = at, Step = "horn.sound", Reason = "night shift", Person = "p3" });
         events.Add((n, at) => new DeviceLost { N = n, At = at, Role = "meter", Cause = "no answer within 500 ms" });
         events.Add((n, at) => new DeviceBack { N = n, At = at, Role = "meter" });
+        events.Add((n, at) => new Resumed { N = n, At = at, For = ResumedFor.Steps, Wall = new DateTimeOffset(2026, 3, 2, 6, 30, 0, TimeSpan.Zero), Person = "p17" });
         events.Add((n, at) => new Stopped { N = n, At = at, Step = "doors.close", Reason = "stop asked for", Person = "p17" });
         events.Add((n, at) => new RunEnded { N = n, At = at, RollUp = RollUp.Of([.. Enumerable.Repeat(Verdict.Pass, steps), counted]), Interrupted = false, NotReached = ["water.tight"] });
         return events.ToImmutable();
