@@ -1,5 +1,6 @@
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
+using EolSequencer.Station.Fitness;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Output;
@@ -31,6 +32,7 @@ internal static class RunTable
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{begun.Order.Vin}[/]  {begun.Order.VehicleType}: {options}");
         console.MarkupLineInterpolated($"run {begun.Run}, {begun.Sequence} revision {begun.Revision}, station {begun.Station}{Rehearsal(begun)}");
+        foreach (var overdue in Calibrations.OverdueIn(begun)) console.MarkupLineInterpolated($"[magenta]![/] {overdue}");
     }
 
     private static string Rehearsal(RunBegun begun)

@@ -31,6 +31,9 @@ public sealed record Plant
     /// <summary>How old an interrupted run may be and still be resumed.</summary>
     public required TimeSpan ResumeWithin { get; init; }
 
+    /// <summary>What becomes of production runs with an instrument that is overdue for calibration.</summary>
+    public OverdueRule OverdueInstruments { get; init; } = OverdueRule.Refuse;
+
     /// <summary>The station kinds that a vehicle must pass, in order.</summary>
     public required ImmutableArray<RouteStop> Route { get; init; }
 

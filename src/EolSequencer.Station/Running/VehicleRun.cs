@@ -8,6 +8,7 @@ using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
+using EolSequencer.Station.Fitness;
 
 namespace EolSequencer.Station.Running;
 
@@ -42,8 +43,18 @@ public static class VehicleRun
         }
     }
 
-    private static ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(VehicleRunRequest request, CancellationToken stop) =>
-        OpenDevices.OpenAsync(request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
+    private static async ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(VehicleRunRequest request, CancellationToken stop)
+    {
+        // A vehicle that waits to be left safe is left safe whatever the day.
+        if (request.Mode == RunMode.Production && request.Past.IsEmpty)
+        {
+            var overdue = Calibrations.Overdue(request.Station, request.Sequence, request.Plant, request.Time.GetUtcNow());
+            if (request.Plant.OverdueInstruments == OverdueRule.Refuse && !overdue.IsEmpty) return (new OpenDevices(), overdue);
+            foreach (var line in overdue) request.Note(line);
+        }
+
+        return await OpenDevices.OpenAsync(request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
+    }
 
     private static RunRequest RequestFor(VehicleRunRequest request, OpenDevices devices) => new()
     {

@@ -16,6 +16,7 @@ namespace EolSequencer.Language.Binding.Plants;
 internal static class PlantBinder
 {
     private static readonly Words<Decision> Decisions = new(("simple", Decision.Simple), ("guarded", Decision.Guarded));
+    private static readonly Words<OverdueRule> OverdueRules = new(("refuse", OverdueRule.Refuse), ("flag", OverdueRule.Flag));
     private static readonly TimeSpan ResumeWithin = TimeSpan.FromMinutes(30);
 
     private static readonly MapShape Stop = new(
@@ -37,6 +38,7 @@ internal static class PlantBinder
             new("shifts", Forms.Names(Ids.NameForm, Forms.Map(ShiftBinder.Shape)), "shifts, for statistics; may pass midnight, must not overlap"),
             new("decision", Forms.Word(Decisions), "decision rule where a step says none"),
             new("resume-within", Forms.Duration(TimeSpan.Zero, TimeSpan.FromDays(7)), "an interrupted run older than this ends as interrupted"),
+            new("overdue-instruments", Forms.Word(OverdueRules), "production runs with an instrument that is overdue for calibration: refuse them, or flag them"),
             new("languages", Forms.List(LanguageCheck.Form), "languages its people read (ISO 639-1); a text in languages that lacks one is told"),
             new("planned", Forms.Map(PlannedTimesBinder.Shape), "what a plan counts for prompts and exchanges"),
             new("places", Forms.Names(Ids.NameForm, Forms.Texts), "where an operator stands; steps name them with 'place'"),
@@ -59,6 +61,7 @@ internal static class PlantBinder
             Shifts = ShiftBinder.Bind(keys.FreeMap("shifts"), report),
             Decision = keys.Word("decision", Decisions) ?? Decision.Simple,
             ResumeWithin = keys.Duration("resume-within") ?? ResumeWithin,
+            OverdueInstruments = keys.Word("overdue-instruments", OverdueRules) ?? OverdueRule.Refuse,
             Route = Route(keys, type, batch),
             Languages = languages,
             Planned = PlannedTimesBinder.Read(keys),
