@@ -20,6 +20,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ShowCommand.Make(console),
     PersonCommand.Make(console),
     VehicleCommand.Make(console),
+    OrdersCommand.Make(console),
     VerifyCommand.Make(console),
 };
 var parsed = root.Parse(args);

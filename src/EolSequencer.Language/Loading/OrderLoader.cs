@@ -46,6 +46,15 @@ public static class OrderLoader
     public static string? FirstIn(string path) =>
         PlantFolder.Find(path, new Report())?.Of(FileKind.Order).MinBy(file => file.Path, StringComparer.Ordinal)?.Path;
 
+    /// <summary>The folder of the plant that a file or folder belongs to; null when there is none.</summary>
+    public static string? PlantOf(string path) => PlantFolder.RootOf(path);
+
+    /// <summary>The files of a plant that are an order with this number, or for this vehicle.</summary>
+    /// <param name="path">A file or folder of the plant.</param>
+    public static ILookup<string, string> FilesByNumberAndVin(string path) => (PlantFolder.Find(path, new Report())?.Of(FileKind.Order) ?? [])
+        .SelectMany(file => new[] { file.Id, VinOf(file) ?? "" }.Select(key => (Key: key, file.Path)))
+        .ToLookup(file => file.Key, file => file.Path, StringComparer.Ordinal);
+
     /// <summary>The order of a file; null: already reported.</summary>
     internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null)
     {
