@@ -33,7 +33,7 @@ public sealed class OrdersTests : IDisposable
     {
         var outcome = Eol.Run("orders", Put("drop.csv", Columns + Good.Replace("steel", "stele", StringComparison.Ordinal)), "--plant", _plant.FullName);
         Assert.Equal(2, outcome.Code);
-        Assert.Contains("drop.csv:2:33: error SYN018", outcome.Output, StringComparison.Ordinal);
+        Assert.Contains("drop.csv:2:29: error SYN018", outcome.Output, StringComparison.Ordinal);
     }
 
     [Fact]
