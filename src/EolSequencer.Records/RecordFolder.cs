@@ -1,7 +1,10 @@
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.History;
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
+using EolSequencer.Records.Release;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Verify;
 using Microsoft.Data.Sqlite;
@@ -19,7 +22,11 @@ public sealed class RecordFolder
         (_files, _options) = (files, options);
         Runs = new RunReader(files, options);
         Vehicles = new VehicleHistory(files, options);
-        People = new PersonReader(new SqliteActReader(files, options));
+        var acts = new SqliteActReader(files, options);
+        People = new PersonReader(acts);
+        Nonconformities = new NonconformityReader(acts);
+        Holds = new HoldReader(acts);
+        Releases = new ReleaseReader(acts);
     }
 
     /// <summary>Full path.</summary>
@@ -33,6 +40,15 @@ public sealed class RecordFolder
 
     /// <summary>Who is known to it.</summary>
     public PersonReader People { get; }
+
+    /// <summary>What does not conform.</summary>
+    public NonconformityReader Nonconformities { get; }
+
+    /// <summary>Vehicles that are kept back.</summary>
+    public HoldReader Holds { get; }
+
+    /// <summary>Which vehicles may leave.</summary>
+    public ReleaseReader Releases { get; }
 
     /// <summary>Opens the record of a folder; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);

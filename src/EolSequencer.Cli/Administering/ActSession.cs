@@ -19,12 +19,19 @@ internal sealed class ActSession(IAnsiConsole console, ActChoices choices)
     /// <param name="act">What they do.</param>
     /// <param name="tell">Says what was done: for people, and as an object for JSON.</param>
     public int Run<T>(Func<RecordAdministration, SignedIn, Outcome<T>> act, Func<T, (string Line, object Json)> tell)
+        where T : class => Act((administration, by, _) => act(administration, by), tell, wantsSecond: false);
+
+    /// <summary>Lets two persons act together.</summary>
+    public int RunTogether<T>(Func<RecordAdministration, SignedIn, SignedIn, Outcome<T>> act, Func<T, (string Line, object Json)> tell)
+        where T : class => Act(act, tell, wantsSecond: true);
+
+    private int Act<T>(Func<RecordAdministration, SignedIn, SignedIn, Outcome<T>> act, Func<T, (string Line, object Json)> tell, bool wantsSecond)
         where T : class => Guard(() =>
     {
         var opened = DataFolder.Open(choices.Data, TimeProvider.System);
         if (opened is not FolderResult<DataFolder>.Opened { Folder: var folder }) return Refusals.Folder(_told, opened);
         var log = new AdministrationLog(folder.Path, TimeProvider.System);
-        var code = Run(folder, folder.Administer(log.Note), act, tell);
+        var code = Run(folder, folder.Administer(log.Note), act, tell, wantsSecond);
         if (log.Trouble is { } trouble) _told.MarkupLineInterpolated($"[yellow]the log is not kept[/]: {trouble}");
         return code;
     });
@@ -36,20 +43,40 @@ internal sealed class ActSession(IAnsiConsole console, ActChoices choices)
         return opened is FolderResult<RecordFolder>.Opened { Folder: var record } ? look(record) : Refusals.Folder(_told, opened);
     });
 
-    private int Run<T>(DataFolder folder, RecordAdministration administration, Func<RecordAdministration, SignedIn, Outcome<T>> act, Func<T, (string Line, object Json)> tell)
+    private int Run<T>(DataFolder folder, RecordAdministration administration, Func<RecordAdministration, SignedIn, SignedIn, Outcome<T>> act, Func<T, (string Line, object Json)> tell, bool wantsSecond)
         where T : class
     {
         if (new FirstAdministrator(_told, folder, administration).Make() is { } nobody) return Tell(nobody);
-        if (choices.By is not { } badge) return Refusals.Document(_told, "who acts? write --by BADGE");
-        if (new Secrets(_told).Ask(Secrets.Own, badge) is not { } secret) return ExitCode.Document;
-        var signedIn = administration.SignIn.With(badge, secret);
-        if (!signedIn.IsDone) return Tell(signedIn.Refused);
-        var outcome = act(administration, signedIn.Value);
+        if (SignIn(administration, choices.By, "--by", Secrets.Own, out var code) is not { } by) return code;
+        SignedIn? second = null;
+        if (wantsSecond)
+        {
+            second = SignIn(administration, choices.Second, "--second", Secrets.Second, out code);
+            if (second is null) return code;
+        }
+
+        var outcome = act(administration, by, second!);
         if (!outcome.IsDone) return Tell(outcome.Refused);
         var (line, json) = tell(outcome.Value);
         if (choices.AsJson) JsonOutput.Write(console, json);
         else console.MarkupLineInterpolated($"{line}");
         return ExitCode.Pass;
+    }
+
+    /// <summary>Signs a person in; null: told why not.</summary>
+    private SignedIn? SignIn(RecordAdministration administration, string? badge, string option, string variable, out int code)
+    {
+        code = ExitCode.Document;
+        if (badge is null)
+        {
+            Refusals.Document(_told, $"who acts? write {option} BADGE");
+            return null;
+        }
+
+        if (new Secrets(_told).Ask(variable, badge) is not { } secret) return null;
+        var signedIn = administration.SignIn.With(badge, secret);
+        if (!signedIn.IsDone) code = Tell(signedIn.Refused);
+        return signedIn.Value;
     }
 
     /// <summary>Tells a refusal; what nobody may or a rule forbids ends otherwise than what is mistyped.</summary>

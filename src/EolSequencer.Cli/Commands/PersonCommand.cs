@@ -51,14 +51,14 @@ internal static class PersonCommand
 
     private static Command Disable(IAnsiConsole console)
     {
-        var reason = ReasonOption();
+        var reason = ActTexts.Reason();
         return Act(console, "disable", "Lets a person sign in no more; what they did stays theirs.", [reason], (parsed, administration, by, badge) =>
             administration.People.Disable(by, badge, parsed.GetRequiredValue(reason)));
     }
 
     private static Command Enable(IAnsiConsole console)
     {
-        var reason = ReasonOption();
+        var reason = ActTexts.Reason();
         return Act(console, "enable", "Lets a person sign in again, and frees a locked badge.", [reason], (parsed, administration, by, badge) =>
             administration.People.Enable(by, badge, parsed.GetRequiredValue(reason)));
     }
@@ -88,8 +88,6 @@ internal static class PersonCommand
         Required = true,
         AllowMultipleArgumentsPerToken = true,
     };
-
-    private static Option<string> ReasonOption() => new("--reason") { Description = "Why, for the record.", HelpName = "TEXT", Required = true };
 
     private static Refused NoSecret { get; } = new(Refusal.Malformed, "nothing was changed");
 

@@ -142,6 +142,8 @@ internal sealed class StepRunner(RunServices run)
             Detail = end.Detail,
             Requirements = planned.Step.Requirements,
             Repair = counted > Verdict.Pass ? planned.Step.Repair?.Fill(planned.WordFor) : null,
+            Nonconformity = counted > Verdict.Pass ? planned.Step.Nonconformity?.Code : null,
+            Picture = counted > Verdict.Pass ? planned.Step.Picture : null,
             Readings = end.Readings,
         });
         var time = TimeSpan.FromMicroseconds(took);

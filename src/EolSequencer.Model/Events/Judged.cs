@@ -40,6 +40,12 @@ public sealed record Judged : RunEvent
     /// <summary>What to look at first, names filled in; null when it passed, or when the author says nothing.</summary>
     public LocalText? Repair { get; init; }
 
+    /// <summary>What the author calls a miss, by its code in the catalogue; null when it passed, or when the author says nothing.</summary>
+    public string? Nonconformity { get; init; }
+
+    /// <summary>The picture beside the prompt, relative to the plant's folder; null when it passed, or when there is none.</summary>
+    public string? Picture { get; init; }
+
     /// <summary>The readings it was judged from, in order; a prompt has none.</summary>
     public ImmutableArray<ReadingUsed> Readings { get; init; } = [];
 }

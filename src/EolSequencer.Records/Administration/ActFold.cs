@@ -1,9 +1,18 @@
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Administration;
 
 /// <summary>What acts come to: the one way from an act to the tables, for writing and for checking.</summary>
 internal static class ActFold
 {
-    public static void Apply(Act act, IActTables tables) => PersonFold.Apply(act, tables.People);
+    public static void Apply(Act act, string? by, IActTables tables)
+    {
+        PersonFold.Apply(act, tables.People);
+        NonconformityFold.Apply(act, by, tables.Nonconformities);
+        HoldFold.Apply(act, tables.Holds);
+        ReleaseFold.Apply(act, by, tables.Releases);
+    }
 }

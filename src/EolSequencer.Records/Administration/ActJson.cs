@@ -1,5 +1,8 @@
 using System.Text.Json.Serialization;
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Administration;
 
@@ -19,4 +22,15 @@ namespace EolSequencer.Records.Administration;
 [JsonSerializable(typeof(SignInRefused))]
 [JsonSerializable(typeof(SignInCleared))]
 [JsonSerializable(typeof(PersonRow))]
+[JsonSerializable(typeof(NonconformityOpened))]
+[JsonSerializable(typeof(NonconformityRetested))]
+[JsonSerializable(typeof(NonconformityInspected))]
+[JsonSerializable(typeof(RepairDone))]
+[JsonSerializable(typeof(ConcessionGiven))]
+[JsonSerializable(typeof(HoldPlaced))]
+[JsonSerializable(typeof(HoldLifted))]
+[JsonSerializable(typeof(ReleaseSigned))]
+[JsonSerializable(typeof(NonconformityRow))]
+[JsonSerializable(typeof(HoldRow))]
+[JsonSerializable(typeof(ReleaseRow))]
 internal sealed partial class ActJson : JsonSerializerContext;

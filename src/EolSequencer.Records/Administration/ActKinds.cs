@@ -18,6 +18,14 @@ internal static class ActKinds
         ("person-secret", ActJson.Default.PersonSecretSet),
         ("sign-in-refused", ActJson.Default.SignInRefused),
         ("sign-in-cleared", ActJson.Default.SignInCleared),
+        ("nonconformity-opened", ActJson.Default.NonconformityOpened),
+        ("nonconformity-retested", ActJson.Default.NonconformityRetested),
+        ("nonconformity-inspected", ActJson.Default.NonconformityInspected),
+        ("repair-done", ActJson.Default.RepairDone),
+        ("concession-given", ActJson.Default.ConcessionGiven),
+        ("hold-placed", ActJson.Default.HoldPlaced),
+        ("hold-lifted", ActJson.Default.HoldLifted),
+        ("release-signed", ActJson.Default.ReleaseSigned),
     ];
 
     public static IEnumerable<string> Words => All.Select(kind => kind.Word);

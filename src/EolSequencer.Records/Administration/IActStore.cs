@@ -1,3 +1,7 @@
+using EolSequencer.Model.Events;
+using EolSequencer.Records.History;
+using EolSequencer.Records.Reading;
+
 namespace EolSequencer.Records.Administration;
 
 /// <summary>What the services that only look need of a record, whatever database it is in.</summary>
@@ -24,6 +28,12 @@ internal interface IActView : IActTables
 {
     /// <summary>The salted hash of a person's PIN or password; null when none is kept.</summary>
     string? SecretHash(string badge);
+
+    /// <summary>What a vehicle has come to in the runs that count.</summary>
+    VehicleState Vehicle(string vin);
+
+    /// <summary>The first events of runs, newest first; only what stands in the events themselves, not the texts of files.</summary>
+    IEnumerable<RunBegun> RunsBegun(RunFilter filter);
 }
 
 /// <summary>A turn of one writer.</summary>

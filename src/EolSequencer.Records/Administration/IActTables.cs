@@ -1,4 +1,7 @@
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Administration;
 
@@ -6,4 +9,10 @@ namespace EolSequencer.Records.Administration;
 internal interface IActTables
 {
     IRows<PersonRow> People { get; }
+
+    IRows<NonconformityRow> Nonconformities { get; }
+
+    IRows<HoldRow> Holds { get; }
+
+    IRows<ReleaseRow> Releases { get; }
 }

@@ -13,6 +13,9 @@ internal interface IRows<TRow>
     /// <summary>Every row in the order of its keys.</summary>
     IReadOnlyList<TRow> All();
 
+    /// <summary>How many there are.</summary>
+    int Count { get; }
+
     /// <summary>Rows in which a field that may be asked for has this value, in the order of their keys.</summary>
     /// <param name="field">Name of a field as in the row's JSON, one for which the table has a column.</param>
     IReadOnlyList<TRow> Where(string field, string value);

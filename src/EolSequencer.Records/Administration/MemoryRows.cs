@@ -12,6 +12,8 @@ internal sealed class MemoryRows<TRow>(JsonTypeInfo<TRow> form) : IRows<TRow>
     /// <summary>Each row as the table must have it.</summary>
     public IReadOnlyDictionary<string, string> Texts => _rows;
 
+    public int Count => _rows.Count;
+
     public TRow? Find(string key) => _rows.TryGetValue(key, out var text) ? Read(text) : null;
 
     public void Put(string key, TRow row) => _rows[key] = JsonSerializer.Serialize(row, form);

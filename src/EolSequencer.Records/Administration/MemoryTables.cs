@@ -1,4 +1,7 @@
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Administration;
 
@@ -7,8 +10,21 @@ internal sealed class MemoryTables : IActTables
 {
     public MemoryRows<PersonRow> People { get; } = new(ActJson.Default.PersonRow);
 
+    public MemoryRows<NonconformityRow> Nonconformities { get; } = new(ActJson.Default.NonconformityRow);
+
+    public MemoryRows<HoldRow> Holds { get; } = new(ActJson.Default.HoldRow);
+
+    public MemoryRows<ReleaseRow> Releases { get; } = new(ActJson.Default.ReleaseRow);
+
     IRows<PersonRow> IActTables.People => People;
 
+    IRows<NonconformityRow> IActTables.Nonconformities => Nonconformities;
+
+    IRows<HoldRow> IActTables.Holds => Holds;
+
+    IRows<ReleaseRow> IActTables.Releases => Releases;
+
     /// <summary>Each table by its name in the database, with its rows as they must be.</summary>
-    public IEnumerable<(string Table, IReadOnlyDictionary<string, string> Rows)> Named => [("person", People.Texts)];
+    public IEnumerable<(string Table, IReadOnlyDictionary<string, string> Rows)> Named => 
+        [("person", People.Texts), ("nonconformity", Nonconformities.Texts), ("hold", Holds.Texts), ("vehicle_release", Releases.Texts)];
 }

@@ -1,4 +1,7 @@
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Administration;
 
@@ -10,6 +13,9 @@ public sealed class RecordAdministration
         var desk = new Desk(store, note);
         SignIn = new SignIn(desk, time);
         People = new PersonService(desk);
+        Nonconformities = new NonconformityService(desk);
+        Holds = new HoldService(desk);
+        Releases = new ReleaseService(desk);
     }
 
     /// <summary>Badge and PIN or password.</summary>
@@ -17,4 +23,13 @@ public sealed class RecordAdministration
 
     /// <summary>Who may do what.</summary>
     public PersonService People { get; }
+
+    /// <summary>What people do about nonconformities.</summary>
+    public NonconformityService Nonconformities { get; }
+
+    /// <summary>Containment.</summary>
+    public HoldService Holds { get; }
+
+    /// <summary>Which vehicles may leave.</summary>
+    public ReleaseService Releases { get; }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Records.Administration;
 
@@ -26,6 +27,11 @@ internal static partial class TextRules
 
     /// <summary>What a person has to say: a reason, what was done. Null when it is such a text.</summary>
     public static Refused? Text(string what, string text) => Line(what, text, LongestText);
+
+    /// <summary>A vehicle identification number. Null when it is one; its check digit was judged when it was first read.</summary>
+    public static Refused? Vin(string text) => Model.Vehicles.Vin.TryParse(text, CheckDigitRule.Off) is { Vin: null, Fault: var fault }
+        ? Refused.Malformed($"{Quote(text)} is no vehicle identification number: {fault}")
+        : null;
 
     /// <summary>A text as it may be shown and logged: on one line, shortened, what cannot be seen as its number.</summary>
     public static string Quote(string text)

@@ -9,7 +9,7 @@ namespace EolSequencer.Records.Canonical;
 /// <summary>
 /// <see cref="Judged"/>: <c>j</c> step, <c>a</c> attempt (absent: 1), <c>k</c> time it took, <c>e</c> how long after its end it
 /// was recorded (absent: 0), <c>m</c> measured verdict, <c>g</c> counted verdict (absent: as measured), <c>y</c> cause,
-/// <c>d</c> detail, <c>rq</c> requirements, <c>rp</c> what to look at first, by language, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
+/// <c>d</c> detail, <c>rq</c> requirements, <c>rp</c> what to look at first, by language, <c>nc</c> code of the nonconformity, <c>pic</c> picture, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
 /// [channel, microseconds after the step's end, raw bytes, instrument].
 /// </summary>
 internal static class JudgedForm
@@ -52,6 +52,8 @@ internal static class JudgedForm
             Criteria = CriterionForm.ReadAll(fields, measured),
             Requirements = fields.Texts("rq"u8),
             Repair = fields.Optional("rp"u8) is { } texts ? new LocalText([.. texts.EnumerateObject().Select(text => new LocalText.Version(text.Name, Fields.TextOf(text.Value)))]) : null,
+            Nonconformity = fields.TextOrNull("nc"u8),
+            Picture = fields.TextOrNull("pic"u8),
             Readings = withReadings ? fields.List("r"u8, item => ReadReading(item, end)) : [],
         };
     }
@@ -65,10 +67,15 @@ internal static class JudgedForm
             json.WriteEndArray();
         }
 
-        if (judged.Repair is not { } repair) return;
-        json.WriteStartObject("rp"u8);
-        foreach (var (language, text) in repair.Versions) json.WriteString(language, text);
-        json.WriteEndObject();
+        if (judged.Repair is { } repair)
+        {
+            json.WriteStartObject("rp"u8);
+            foreach (var (language, text) in repair.Versions) json.WriteString(language, text);
+            json.WriteEndObject();
+        }
+
+        json.WriteOptional("nc"u8, judged.Nonconformity);
+        json.WriteOptional("pic"u8, judged.Picture);
     }
 
     private static void WriteReadings(Utf8JsonWriter json, ImmutableArray<ReadingUsed> readings, long end)

@@ -13,12 +13,13 @@ internal static class HistoryFold
 {
     /// <param name="whole">The newest whole run.</param>
     /// <param name="retests">The retests that name it, oldest first.</param>
-    public static StationKindState Of(RunFound whole, IReadOnlyList<RunFound> retests)
+    /// <param name="concessions">Ids of conceded nonconformities by step and the run that found it.</param>
+    public static StationKindState Of(RunFound whole, IReadOnlyList<RunFound> retests, IReadOnlyDictionary<(string Step, string Run), string> concessions)
     {
         var order = new List<string>();
         var steps = new Dictionary<string, StepState>(StringComparer.Ordinal);
         foreach (var run in retests.Prepend(whole)) Add(run, isWhole: run == whole, order, steps);
-        return new StationKindState { Run = whole.Run, Retests = [.. retests.Select(run => run.Run)], Steps = [.. order.Select(step => steps[step])] };
+        return new StationKindState { Run = whole.Run, Retests = [.. retests.Select(run => run.Run)], Steps = [.. order.Select(step => steps[step]).Select(step => step with { Concession = concessions.GetValueOrDefault((step.Step, step.Run)) })] };
     }
 
     private static void Add(RunFound run, bool isWhole, List<string> order, Dictionary<string, StepState> steps)

@@ -27,8 +27,11 @@ public sealed record StationKindState
     /// <summary>The steps added up as they stand.</summary>
     public RollUp Numbers => RollUp.Of(Steps.Select(step => step.Counted));
 
-    /// <summary>True when every applicable judged step has passed, there is one, and no run is unfinished.</summary>
-    public bool HasPassed => Unfinished.IsEmpty && Numbers.Releases;
+    /// <summary>Whether anything was judged at all.</summary>
+    public bool HasJudged => Steps.Any(step => step.IsJudged);
+
+    /// <summary>True when every applicable judged step has passed or carries a concession, there is one, and no run is unfinished.</summary>
+    public bool HasPassed => Unfinished.IsEmpty && HasJudged && !Open.Any();
 
     /// <summary>True when the whole run came to its end and every judged step of it passed at its first attempt; retests change nothing about it.</summary>
     public bool IsFirstTimeThrough => Run.HasPassed && Steps.All(step => step.First is null or Verdict.None or Verdict.Pass);

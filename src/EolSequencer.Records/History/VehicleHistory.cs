@@ -3,6 +3,7 @@ using System.Text.Json;
 using Dapper;
 using EolSequencer.Model.Events;
 using EolSequencer.Records.Canonical;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
@@ -32,9 +33,11 @@ public sealed class VehicleHistory
     {
         var runs = Runs(connection, "vin = @vin AND mode = @mode", new { vin, mode = RunBegunForm.WordOf(mode) });
         var whole = runs.Where(run => !run.Partial).GroupBy(run => run.StationKind, StringComparer.Ordinal).Select(kind => kind.MaxBy(run => run.Id)!).OrderBy(run => run.Id);
+        var conceded = new SqliteTables(connection).Nonconformities.Where("vin", vin).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToList();
         return new VehicleState(vin, [.. whole.Select(run => HistoryFold.Of(
             Found(connection, run),
-            [.. runs.Where(retest => retest.RetestOf == run.Run && retest.Partial && retest.StationKind == run.StationKind).Select(retest => Found(connection, retest))]))]);
+            [.. runs.Where(retest => retest.RetestOf == run.Run && retest.Partial && retest.StationKind == run.StationKind).Select(retest => Found(connection, retest))],
+            conceded.Where(row => row.Finding!.StationKind == run.StationKind).GroupBy(row => (row.Finding!.Step, row.Finding.Run)).ToDictionary(rows => rows.Key, rows => rows.First().Id)))]);
     }
 
     private static List<RunColumns> Runs(RecordConnection connection, string where, object values) =>

@@ -20,6 +20,8 @@ internal sealed class JsonRows<TRow>(RecordConnection connection, string table, 
         return row;
     }
 
+    public int Count => (int)connection.Number($"SELECT count(*) FROM {table}");
+
     public void Put(string key, TRow row)
     {
         _put ??= connection.Prepare($"INSERT INTO {table} (key, row) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET row = excluded.row");

@@ -1,5 +1,11 @@
+using EolSequencer.Model.Events;
 using EolSequencer.Records.Administration;
+using EolSequencer.Records.History;
+using EolSequencer.Records.Holds;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
+using EolSequencer.Records.Reading;
+using EolSequencer.Records.Release;
 
 namespace EolSequencer.Records.Sqlite;
 
@@ -7,6 +13,16 @@ namespace EolSequencer.Records.Sqlite;
 internal class SqliteTables(RecordConnection connection) : IActView
 {
     public IRows<PersonRow> People { get; } = new JsonRows<PersonRow>(connection, "person", ActJson.Default.PersonRow);
+
+    public IRows<NonconformityRow> Nonconformities { get; } = new JsonRows<NonconformityRow>(connection, "nonconformity", ActJson.Default.NonconformityRow);
+
+    public IRows<HoldRow> Holds { get; } = new JsonRows<HoldRow>(connection, "hold", ActJson.Default.HoldRow);
+
+    public IRows<ReleaseRow> Releases { get; } = new JsonRows<ReleaseRow>(connection, "vehicle_release", ActJson.Default.ReleaseRow);
+
+    public VehicleState Vehicle(string vin) => VehicleHistory.Of(connection, vin, RunMode.Production);
+
+    public IEnumerable<RunBegun> RunsBegun(RunFilter filter) => RunBeginnings.Of(connection, filter);
 
     public string? SecretHash(string badge)
     {

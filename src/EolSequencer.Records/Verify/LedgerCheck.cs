@@ -73,7 +73,7 @@ internal sealed class LedgerCheck(RecordConnection connection, FindingList findi
                 _picture.Keys.Add(made.Public);
                 break;
             case LedgerEntry.Act act:
-                ActFold.Apply(act.What, _picture.Tables);
+                ActFold.Apply(act.What, act.By, _picture.Tables);
                 break;
         }
     }

@@ -10,6 +10,6 @@ internal sealed class ActWriter(LedgerWriter ledger, SealingKey key)
     public void Append(Act act, string? by, DateTimeOffset now, IActTables tables)
     {
         ledger.Append(n => new LedgerEntry.Act(n, now, by, act), key);
-        ActFold.Apply(act, tables);
+        ActFold.Apply(act, by, tables);
     }
 }

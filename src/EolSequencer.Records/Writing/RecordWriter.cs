@@ -19,6 +19,7 @@ internal sealed class RecordWriter : IDisposable
         Sources = new SourceTable(_connection);
         Series = new SeriesTable(_connection);
         Ledger = new LedgerWriter(_connection);
+        Findings = new RunFindingWriter(_connection, Ledger, key);
     }
 
     public SealingKey Key { get; }
@@ -34,6 +35,8 @@ internal sealed class RecordWriter : IDisposable
     public SeriesTable Series { get; }
 
     public LedgerWriter Ledger { get; }
+
+    public RunFindingWriter Findings { get; }
 
     public void Begin() => _connection.Begin();
 

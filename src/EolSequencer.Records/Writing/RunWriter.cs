@@ -85,6 +85,7 @@ internal sealed class RunWriter
         _record.Runs.End(_row, ended);
         var last = Convert.ToHexStringLower(_chain.Hash);
         _record.Ledger.Append(n => new LedgerEntry.RunEnded(n, _run.ToString(), last, ended.N, ended.RollUp.Verdict), _record.Key);
+        _record.Findings.Write(_row, ended);
     }
 
     private void Require(RunEvent next)

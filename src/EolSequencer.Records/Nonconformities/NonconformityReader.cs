@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+using EolSequencer.Records.Administration;
+
+namespace EolSequencer.Records.Nonconformities;
+
+/// <summary>The nonconformities of a record. From any thread.</summary>
+public sealed class NonconformityReader
+{
+    private readonly IActReader _record;
+
+    internal NonconformityReader(IActReader record) => _record = record;
+
+    /// <summary>Nonconformities by number.</summary>
+    /// <param name="vin">Only of this vehicle; null: of all.</param>
+    /// <param name="all">True: closed and conceded ones too.</param>
+    public ImmutableArray<Nonconformity> List(string? vin = null, bool all = false) => _record.Read(view =>
+        (vin is null ? view.Nonconformities.All() : view.Nonconformities.Where("vin", vin)).Where(row => all || row.IsOpen).Select(Nonconformity.Of).ToImmutableArray());
+}
