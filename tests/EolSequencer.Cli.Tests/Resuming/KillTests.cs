@@ -32,8 +32,11 @@ public sealed partial class KillTests : IDisposable
             reported += Progress().Matches(await output).Sum(line => int.Parse(line.Groups["steps"].Value, CultureInfo.InvariantCulture));
         }
 
+        // What is taken up stands on a simulated vehicle that is new, switched off: it comes to its end, and its verdict says so.
         var last = _eol.Startup();
-        Assert.True(last.Code == 0, last.ToString());
+        Assert.True(last.Code is 0 or 1, last.ToString());
+        var good = _eol.Startup();
+        Assert.True(good.Code == 0, good.ToString());
         var verified = Eol.Run("verify", "--data", _eol.Data);
         Assert.True(verified.Code == 0 && !verified.Output.Contains("has not ended", StringComparison.Ordinal), verified.ToString());
         using var runs = JsonDocument.Parse(Eol.Run("show", "--rehearsals", "--json", "--data", _eol.Data).Output);
