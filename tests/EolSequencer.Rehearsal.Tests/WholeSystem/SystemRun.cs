@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Plants;
 using EolSequencer.Records.Writing;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Rehearsal.Tests.Kit;
@@ -38,7 +39,7 @@ internal static class SystemRun
                 {
                     Run = kept.Run,
                     Sequence = SystemPlant.Sequence,
-                    Plant = DemoPlant.Startup.Plant!,
+                    Plant = DemoPlant.Startup.Plant! with { OverdueInstruments = OverdueRule.Flag }, // A clock may be set to any year.
                     Station = DemoPlant.Station,
                     Order = order,
                     Adapters = devices.Watch(station.Adapters),
