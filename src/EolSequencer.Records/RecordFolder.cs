@@ -1,4 +1,5 @@
 using EolSequencer.Records.Chain;
+using EolSequencer.Records.Exporting;
 using EolSequencer.Records.History;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
@@ -22,6 +23,7 @@ public sealed class RecordFolder
         (_files, _options) = (files, options);
         Runs = new RunReader(files, options);
         Vehicles = new VehicleHistory(files, options);
+        Exports = new RecordExporter(files, options);
         var acts = new SqliteActReader(files, options);
         People = new PersonReader(acts);
         Nonconformities = new NonconformityReader(acts);
@@ -37,6 +39,9 @@ public sealed class RecordFolder
 
     /// <summary>What vehicles have come to.</summary>
     public VehicleHistory Vehicles { get; }
+
+    /// <summary>What is in it, for other programs.</summary>
+    public RecordExporter Exports { get; }
 
     /// <summary>Who is known to it.</summary>
     public PersonReader People { get; }

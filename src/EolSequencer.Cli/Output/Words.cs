@@ -29,7 +29,7 @@ internal static class Words
 
     public static string Seconds(TimeSpan time) => string.Create(CultureInfo.InvariantCulture, $"{time.TotalSeconds:0.0} s");
 
-    public static string Count(int number, string one, string? many = null) =>
+    public static string Count(long number, string one, string? many = null) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {(number == 1 ? one : many ?? one + "s")}");
 
     /// <summary>What was found against what was expected, with digits enough not to contradict the verdict.</summary>

@@ -32,5 +32,6 @@ internal sealed record DayRange(DateOnly From, DateOnly To)
         return new DateTimeOffset(moment, zone.GetUtcOffset(moment));
     }
 
-    private static DateOnly? Day(string text) => DateOnly.TryParseExact(text, Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+    /// <summary>A day as typed; null when it is none.</summary>
+    public static DateOnly? Day(string text) => DateOnly.TryParseExact(text, Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 }
