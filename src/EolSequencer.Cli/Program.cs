@@ -27,6 +27,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ExportCommand.Make(console),
     OrdersCommand.Make(console),
     VerifyCommand.Make(console),
+    WitnessCommand.Make(console),
 };
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

@@ -8,7 +8,9 @@ namespace EolSequencer.Records;
 /// <param name="Folder">Full path of the folder.</param>
 internal sealed record RecordFiles(string Folder)
 {
-    public string Database => Path.Combine(Folder, "record.db");
+    private const string Unchanging = "?immutable=1";
+
+    public string Database { get; private init; } = Path.Combine(Folder, "record.db");
 
     /// <summary>The write-ahead log beside the database.</summary>
     public string Log => Database + "-wal";
@@ -33,6 +35,19 @@ internal sealed record RecordFiles(string Folder)
         if (File.Exists(files.Folder)) refused = new FolderResult<T>.Refused(FolderTrouble.NotAFolder, $"{files.Folder} is a file; a data folder is wanted");
         return refused is null ? files : null;
     }
+
+    /// <summary>The files of a copy of a record, which is this one file.</summary>
+    public static RecordFiles OfCopy(string file) => new(Path.GetDirectoryName(Path.GetFullPath(file))!) { Database = Path.GetFullPath(file) };
+
+    /// <summary>
+    /// The same for a medium that cannot be written: the engine then does without the files beside the database, in which it agrees with
+    /// writers. Null when it is so already, or when a write-ahead log is there, which it would not read.
+    /// </summary>
+    /// <remarks>Source: the SQLite manual, "Uniform Resource Identifiers", parameter immutable.</remarks>
+    public RecordFiles? AsOnReadOnlyMedium() =>
+        Database.EndsWith(Unchanging, StringComparison.Ordinal) || !File.Exists(Database) || File.Exists(Log)
+            ? null
+            : this with { Database = $"file:{Uri.EscapeDataString(Database).Replace("%2F", "/", StringComparison.Ordinal)}{Unchanging}" };
 
     public FolderResult<T>.Refused Refuse<T>(SqliteException fault) => new(TroubleOf(fault), RecordTrouble.Describe(fault, Database));
 

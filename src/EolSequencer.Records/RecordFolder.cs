@@ -8,7 +8,9 @@ using EolSequencer.Records.Reading;
 using EolSequencer.Records.Release;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Verify;
+using EolSequencer.Records.Witnessing;
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace EolSequencer.Records;
 
@@ -55,21 +57,32 @@ public sealed class RecordFolder
     /// <summary>Which vehicles may leave.</summary>
     public ReleaseReader Releases { get; }
 
-    /// <summary>Opens the record of a folder; makes and changes nothing.</summary>
+    /// <summary>Opens the record of a folder, or a copy of a record as a single file, also on a medium that cannot be written; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);
 
     internal static FolderResult<RecordFolder> Open(string path, RecordOptions options)
     {
+        if (File.Exists(path)) return Open(RecordFiles.OfCopy(path), options);
         if (RecordFiles.Of<RecordFolder>(path, out var noFolder) is not { } files) return noFolder!;
         if (!File.Exists(files.Database)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotThere, $"there is no record in {files.Folder}; a run makes one");
+        return Open(files, options);
+    }
+
+    private static FolderResult<RecordFolder> Open(RecordFiles files, RecordOptions options)
+    {
         try
         {
             using var connection = RecordConnection.ForReading(files.Database, options);
             var state = RecordSchema.StateOf(connection);
             if (files.RefuseState<RecordFolder>(state) is { } refused) return refused;
-            return state is SchemaState.Current
-                ? new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options))
+            if (state is SchemaState.Current) return new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options));
+            return state is SchemaState.Nothing
+                ? new FolderResult<RecordFolder>.Refused(FolderTrouble.Foreign, $"{files.Database} holds nothing; a record is wanted")
                 : new FolderResult<RecordFolder>.Refused(FolderTrouble.Older, $"{files.Database} was made by an earlier version; the next run brings it up to date");
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_CANTOPEN && files.AsOnReadOnlyMedium() is { } fixedFiles)
+        {
+            return Open(fixedFiles, options);
         }
         catch (SqliteException fault)
         {
@@ -81,7 +94,12 @@ public sealed class RecordFolder
     public LedgerHead Head() => Read(LedgerReader.Head);
 
     /// <summary>Walks everything: ledger, seals, chains, sources, series and the tables made from the events.</summary>
-    public VerifyReport Verify() => Read(connection => new RecordVerifier(connection).VerifyAll());
+    /// <param name="witness">What was kept elsewhere of the ledger, to be compared with it; null: nothing was.</param>
+    public VerifyReport Verify(LedgerWitness? witness = null) => Read(connection => new RecordVerifier(connection).VerifyAll(witness));
+
+    /// <summary>Hashes of the ledger as it is now, to be kept elsewhere; null when it has no entry.</summary>
+    /// <param name="every">Entries of a range, from 1.</param>
+    public LedgerWitness? Witness(long every) => Read(connection => WitnessMaker.Of(connection, every));
 
     /// <summary>Opens the record to read many runs in full; ledger, seals and keys are walked first.</summary>
     public CheckedRuns CheckRuns() => CheckedRuns.Open(_files, _options);

@@ -4,7 +4,7 @@ namespace EolSequencer.Records.Exporting;
 
 /// <summary>
 /// Writes what a record holds for other programs, while stations go on writing. It exports what it reads and checks nothing:
-/// <see cref="RecordFolder.Verify()"/> says whether that is what was found.
+/// <see cref="RecordFolder.Verify"/> says whether that is what was found.
 /// </summary>
 public sealed class RecordExporter
 {

@@ -29,4 +29,7 @@ public enum FindingKind
 
     /// <summary>A table made from the events says something else than they do.</summary>
     Table,
+
+    /// <summary>The ledger is not the one that a witness outside saw.</summary>
+    Witness,
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Dapper;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Sqlite;
+using EolSequencer.Records.Witnessing;
 using Microsoft.Data.Sqlite;
 
 namespace EolSequencer.Records.Verify;
@@ -22,7 +23,8 @@ internal sealed class RecordVerifier(RecordConnection connection)
     private long _events;
 
     /// <summary>Walks everything.</summary>
-    public VerifyReport VerifyAll() => Walk(() =>
+    /// <param name="witness">What was kept elsewhere of the ledger; null: nothing is compared.</param>
+    public VerifyReport VerifyAll(LedgerWitness? witness = null) => Walk(() =>
     {
         // The quick check of the engine does not compare indexes with their tables: a run could no longer be found by its id.
         foreach (var trouble in connection.Connection.Query<string>("PRAGMA integrity_check").Where(line => line != "ok"))
@@ -31,6 +33,7 @@ internal sealed class RecordVerifier(RecordConnection connection)
         }
 
         _ledger = new LedgerCheck(connection, _findings).Walk(after: 0);
+        if (witness is not null) new WitnessCheck(connection, _findings).Compare(witness);
         KeyCheck.Walk(connection, _ledger, _findings);
         ActTableCheck.Walk(connection, _ledger, _findings);
         WalkRuns("SELECT id, run, ended_utc FROM run ORDER BY id");

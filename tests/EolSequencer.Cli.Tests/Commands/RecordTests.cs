@@ -20,6 +20,25 @@ public sealed class RecordTests : IDisposable
     }
 
     [Fact]
+    public void A_witness_kept_elsewhere_fits_the_grown_record_and_no_other()
+    {
+        _eol.Startup("--only", "rest");
+        var kept = Path.Combine(_eol.Data, "witness.txt");
+        File.WriteAllText(kept, Eol.Run("witness", "--every", "2", "--data", _eol.Data).Output);
+        _eol.Startup("--only", "rest");
+        var fits = Eol.Run("verify", "--data", _eol.Data, "--witness", kept);
+        Assert.True(fits.Code == 0 && fits.Output.Contains("the ledger is the one that the witness saw, up to entry 4", StringComparison.Ordinal), fits.ToString());
+
+        using var other = new Eol();
+        other.Startup("--only", "rest");
+        var foreign = Eol.Run("verify", "--data", other.Data, "--witness", kept);
+        Assert.True(foreign.Code == 1 && foreign.Output.Contains("another data folder", StringComparison.Ordinal), foreign.ToString());
+        Assert.Equal(2, Eol.Run("verify", "--data", _eol.Data, "--witness", "README.md").Code);
+        Assert.Equal(2, Eol.Run("verify", "--data", _eol.Data, "--witness", "no/such/file").Code);
+        Assert.Equal(2, Eol.Run("witness", "--every", "0", "--data", _eol.Data).Code);
+    }
+
+    [Fact]
     public void A_rehearsal_stands_among_rehearsals_and_not_among_production_runs()
     {
         _eol.Startup("--only", "rest");
