@@ -14,6 +14,8 @@ need() { # command, Debian package, what is skipped without it
   command -v "$1" >/dev/null 2>&1 || echo "skipped: $3 ($1 is not here; on Debian: apt-get install $2)"
 }
 need tshark tshark "dissection of recorded frames by an independent program"
+need python3 python3 "the record and exports read by an independent program"
+need openssl openssl "seals checked by an independent program"
 need node nodejs "validation of files by an independent program"
 need npm npm "validation of files by an independent program"
 
