@@ -39,6 +39,18 @@ internal sealed record RecordFiles(string Folder)
     /// <summary>The files of a copy of a record, which is this one file.</summary>
     public static RecordFiles OfCopy(string file) => new(Path.GetDirectoryName(Path.GetFullPath(file))!) { Database = Path.GetFullPath(file) };
 
+    /// <summary>Whether it begins as a database does, damaged or not.</summary>
+    /// <remarks>Source: SQLite file format, 1.3.1 Magic Header String.</remarks>
+    public bool HoldsDatabase
+    {
+        get
+        {
+            Span<byte> found = stackalloc byte[16];
+            using var file = new FileStream(Database, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
+            return file.ReadAtLeast(found, found.Length, throwOnEndOfStream: false) == found.Length && found.SequenceEqual("SQLite format 3\0"u8);
+        }
+    }
+
     /// <summary>
     /// The same for a medium that cannot be written: the engine then does without the files beside the database, in which it agrees with
     /// writers. Null when it is so already, or when a write-ahead log is there, which it would not read.

@@ -62,10 +62,24 @@ public sealed class RecordFolder
 
     internal static FolderResult<RecordFolder> Open(string path, RecordOptions options)
     {
-        if (File.Exists(path)) return Open(RecordFiles.OfCopy(path), options);
+        if (File.Exists(path)) return OpenCopy(path, options);
         if (RecordFiles.Of<RecordFolder>(path, out var noFolder) is not { } files) return noFolder!;
         if (!File.Exists(files.Database)) return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotThere, $"there is no record in {files.Folder}; a run makes one");
         return Open(files, options);
+    }
+
+    private static FolderResult<RecordFolder> OpenCopy(string file, RecordOptions options)
+    {
+        var files = RecordFiles.OfCopy(file);
+        try
+        {
+            if (files.HoldsDatabase) return Open(files, options);
+            return new FolderResult<RecordFolder>.Refused(FolderTrouble.NotAFolder, $"{files.Database} is a file and holds no record; a data folder or a copy of a record is wanted");
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return new FolderResult<RecordFolder>.Refused(FolderTrouble.Damaged, $"{files.Database} cannot be read: {fault.Message}");
+        }
     }
 
     private static FolderResult<RecordFolder> Open(RecordFiles files, RecordOptions options)
@@ -75,9 +89,8 @@ public sealed class RecordFolder
             using var connection = RecordConnection.ForReading(files.Database, options);
             var state = RecordSchema.StateOf(connection);
             if (files.RefuseState<RecordFolder>(state) is { } refused) return refused;
-            if (state is SchemaState.Current) return new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options));
-            return state is SchemaState.Nothing
-                ? new FolderResult<RecordFolder>.Refused(FolderTrouble.Foreign, $"{files.Database} holds nothing; a record is wanted")
+            return state is SchemaState.Current
+                ? new FolderResult<RecordFolder>.Opened(new RecordFolder(files, options))
                 : new FolderResult<RecordFolder>.Refused(FolderTrouble.Older, $"{files.Database} was made by an earlier version; the next run brings it up to date");
         }
         catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_CANTOPEN && files.AsOnReadOnlyMedium() is { } fixedFiles)

@@ -53,7 +53,12 @@ internal sealed class RecordVerifier(RecordConnection connection)
         var runs = connection.Prepare(select);
         while (runs.Next())
         {
-            var run = runs.Text(1);
+            if (runs.TextOrNull(1) is not { } run)
+            {
+                _findings.Add(FindingKind.Table, $"run row {runs.Int(0)} has no id of a run");
+                continue;
+            }
+
             _runs.Add(run);
             if (runs.IsNull(2)) _unfinished.Add(run);
             check.Walk(runs.Int(0), run);

@@ -220,6 +220,21 @@ public sealed class VerifyTests : IClassFixture<RecordOfThreeRuns>
         Assert.Equal(FindingKind.Database, folder.OpenToRead().Verify().Findings[0].Kind);
     }
 
+    /// <summary>Found by the seed 0F_KzBp4yLs2 of the test below.</summary>
+    [Fact]
+    public void A_run_row_that_lost_its_id_is_found()
+    {
+        const byte TypeOfId = 13 + 2 * 16; // SQLite file format, 2.1 Record Format: a text of 16 bytes
+        using var folder = _untouched.Copy();
+        var file = File.ReadAllBytes(folder.Database);
+        var header = Enumerable.Range(0, file.Length - 300)
+            .First(at => file[at] is > 2 and < 128 && file[at + 1] == 0 && file[at + 2] == TypeOfId && file.AsSpan(at + file[at]).StartsWith("startup_1-000002"u8));
+        file[header + 2] = 0; // nothing
+        File.WriteAllBytes(folder.Database, file);
+
+        Assert.Contains(folder.OpenToRead().Verify().Findings, finding => finding is { Kind: FindingKind.Table, Text: "run row 2 has no id of a run" });
+    }
+
     [Fact]
     public void A_damaged_file_never_reads_as_something_else() => Gen.Select(Gen.Int[0, 1 << 20], Gen.Byte[1, 255]).Sample(
         (at, change) =>
