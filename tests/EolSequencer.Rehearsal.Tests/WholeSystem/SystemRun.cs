@@ -20,8 +20,43 @@ internal static class SystemRun
     /// <summary>A run that takes longer hangs.</summary>
     private static readonly TimeSpan Longest = Patience + TimeSpan.FromMinutes(2);
 
+    /// <summary>How the plant is; a clock may be set to any year, so instruments may be overdue.</summary>
+    public static Plant Plant { get; } = DemoPlant.Startup.Plant! with { OverdueInstruments = OverdueRule.Flag };
+
     /// <param name="start">Wall time at its beginning.</param>
     public static TestedVehicle Run(VehicleStory story, DurableJournal kept, DateTimeOffset start)
+    {
+        var (end, told, shown, devices, took) = Play(story, kept, start, [], VehicleRun.RunAsync);
+        Assert.Empty(end.Faults);
+        return new TestedVehicle
+        {
+            Run = kept.Run,
+            Story = story,
+            Plan = SystemPlant.PlanFor(DemoPlant.Orders[story.Order]),
+            Told = [.. told.Told],
+            Reported = told.Reported,
+            Shown = shown,
+            Result = end.Result!,
+            Tried = [.. devices.Tried],
+            Start = start,
+            Took = took,
+        };
+    }
+
+    /// <summary>Takes a run that broke off up again, on a vehicle that has been switched off meanwhile and is as it was before.</summary>
+    /// <param name="what">To leave it safe, or to go on.</param>
+    /// <param name="start">Wall time.</param>
+    public static (TakenUp Part, TimeSpan Took) TakeUp(VehicleStory story, ResumedFor what, ImmutableArray<RunEvent> past, DurableJournal kept, DateTimeOffset start)
+    {
+        var (faults, told, _, devices, took) = Play(story with { ClockSteps = [] }, kept, start, past, async (request, stop) =>
+            what == ResumedFor.Safety ? await VehicleRun.LeaveSafeAsync(request, stop) : (await VehicleRun.RunAsync(request, stop)).Faults);
+        Assert.Empty(faults);
+        Assert.Equal(told.Told.Count, told.Reported);
+        return (new TakenUp(what, past, [.. told.Told.Select(one => one.Event)], [.. devices.Tried.Select(one => one.Action)]), took);
+    }
+
+    private static (T End, ToldJournal Told, int Shown, WatchedDevices Devices, TimeSpan Took) Play<T>(
+        VehicleStory story, DurableJournal kept, DateTimeOffset start, ImmutableArray<RunEvent> past, Func<VehicleRunRequest, CancellationToken, Task<T>> run)
     {
         var order = DemoPlant.Orders[story.Order];
         var time = new VirtualTime(start);
@@ -34,12 +69,12 @@ internal static class SystemRun
         var shown = new List<RunEvent>();
         var devices = new WatchedDevices(time);
         var end = time.Run(
-            () => VehicleRun.RunAsync(
+            () => run(
                 new VehicleRunRequest
                 {
                     Run = kept.Run,
                     Sequence = SystemPlant.Sequence,
-                    Plant = DemoPlant.Startup.Plant! with { OverdueInstruments = OverdueRule.Flag }, // A clock may be set to any year.
+                    Plant = Plant,
                     Station = DemoPlant.Station,
                     Order = order,
                     Adapters = devices.Watch(station.Adapters),
@@ -47,22 +82,10 @@ internal static class SystemRun
                     Journal = new ShowingJournal(told, shown.Add),
                     Time = clock,
                     Mode = RunMode.Production,
+                    Past = past,
                 },
                 stop.Token),
             Longest);
-        Assert.Empty(end.Faults);
-        return new TestedVehicle
-        {
-            Run = kept.Run,
-            Story = story,
-            Plan = SystemPlant.PlanFor(order),
-            Told = [.. told.Told],
-            Reported = told.Reported,
-            Shown = shown.Count,
-            Result = end.Result!,
-            Tried = [.. devices.Tried],
-            Start = start,
-            Took = time.Now,
-        };
+        return (end, told, shown.Count, devices, time.Now);
     }
 }

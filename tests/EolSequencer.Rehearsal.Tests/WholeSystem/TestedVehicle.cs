@@ -40,8 +40,14 @@ internal sealed record TestedVehicle
     /// <summary>True: power or program were gone before the next vehicle.</summary>
     public bool Crashed { get; init; }
 
-    /// <summary>What the record holds, read anew; null: nothing.</summary>
+    /// <summary>What the record holds of that, read anew; null: nothing.</summary>
     public ImmutableArray<RunEvent>? Recorded { get; init; }
+
+    /// <summary>What was done about it when the program began anew, in order; empty when it had ended.</summary>
+    public ImmutableArray<TakenUp> TakenUp { get; init; } = [];
+
+    /// <summary>What the record holds of the run once everything is over; null: nothing.</summary>
+    public ImmutableArray<RunEvent>? AtLast { get; init; }
 
     /// <summary>Wall time at a moment of the run, with all settings of the clock up to then.</summary>
     public DateTimeOffset WallAt(TimeSpan moment) =>

@@ -47,12 +47,26 @@ internal static class Broken
         ("a device that is back was lost", Twice(next => next is NotNeeded, next => new DeviceLost { N = next.N, At = next.At, Role = "bus", Cause = "unplugged" })),
         ("a prompt is answered once, after it was asked", WithoutTold(next => next is Asked { Kind: PromptKind.Scan })),
         ("a prompt is answered once, after it was asked", Twice(next => next is Answered, next => next)),
+        ("once everything is over, a run has one end", Each(one => one with { AtLast = one.AtLast!.Value[..^1] })),
+        ("once everything is over, a run has one end", Each(one => one with { AtLast = one.AtLast!.Value.Add(one.AtLast.Value[^1]) })),
+        ("taking up adds, and changes nothing before it", Each(one => one with { AtLast = one.AtLast!.Value.RemoveAt(3) })),
+        ("taking up adds, and changes nothing before it", Each(one => one with { AtLast = one.AtLast!.Value.SetItem(3, one.AtLast.Value[4]) })),
+        ("a vehicle is left safe first, and nothing else moves", Part(ResumedFor.Safety, part => part with { Tried = part.Tried[..^1] })),
+        ("a vehicle is left safe first, and nothing else moves", Part(ResumedFor.Safety, part => part with { Tried = part.Tried.Insert(0, "bus.write_vin") })),
+        ("a vehicle is left safe first, and nothing else moves", Each(one => one with { TakenUp = [.. one.TakenUp.Where(part => part.For != ResumedFor.Safety)] })),
+        ("nothing is judged twice but what has to be done again", Part(ResumedFor.Steps, part => part with { Told = part.Told.Add(part.Past.OfType<Judged>().First(judged => judged.Step == "rest.margin")) })),
+        ("a run that does not go on releases nothing", Part(ResumedFor.End, part => part with { Told = [.. part.Told.Select(next => next is RunEnded ended ? ended with { Interrupted = false } : next)] })),
+        ("a run that does not go on releases nothing", Part(ResumedFor.End, part => part with { Told = part.Told[..^1] })),
+        ("the whole of a run that was taken up comes to the sum of its steps", Each(one => one with { AtLast = [.. one.AtLast!.Value.Where(next => next is not Judged { Step: "rest.margin" })] })),
     ];
 
     private static VerifyReport WithFinding(VerifyReport report) =>
         report with { Findings = [new Finding(FindingKind.Event, "startup_1-000001", 7, "it is missing")], FindingCount = 1 };
 
     private static Func<PlayedStory, PlayedStory> Each(Func<TestedVehicle, TestedVehicle> change) => story => story with { Vehicles = [.. story.Vehicles.Select(change)] };
+
+    private static Func<PlayedStory, PlayedStory> Part(ResumedFor what, Func<TakenUp, TakenUp> change) =>
+        Each(one => one with { TakenUp = [.. one.TakenUp.Select(part => part.For == what ? change(part) : part)] });
 
     private static Func<PlayedStory, PlayedStory> EachTold(Func<ImmutableArray<(RunEvent Event, TimeSpan At)>, IEnumerable<(RunEvent Event, TimeSpan At)>> change) =>
         Each(one => one with { Told = [.. change(one.Told)] });

@@ -8,7 +8,7 @@ namespace EolSequencer.Rehearsal.Tests.WholeSystem.Invariants;
 internal sealed record Invariant(string Name, Func<PlayedStory, IEnumerable<string>> Breaches)
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Invariant> All { get; } = [.. OfRecords.All, .. OfVerdicts.All, .. OfRuns.All];
+    public static IReadOnlyList<Invariant> All { get; } = [.. OfRecords.All, .. OfVerdicts.All, .. OfRuns.All, .. OfTakeovers.All];
 
     /// <summary>One that looks at each vehicle by itself.</summary>
     public static Invariant OfEach(string name, Func<TestedVehicle, IEnumerable<string>> breaches) =>

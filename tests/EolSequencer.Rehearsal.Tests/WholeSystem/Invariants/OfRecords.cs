@@ -68,7 +68,7 @@ internal static class OfRecords
 
     private static IEnumerable<string> BrokenOffIsTold(PlayedStory story)
     {
-        var brokenOff = story.Vehicles.Where(vehicle => vehicle.Recorded is [.., not RunEnded]).Select(vehicle => vehicle.Run).Order().ToList();
+        var brokenOff = story.Vehicles.Where(vehicle => vehicle.TakenUp.IsEmpty && vehicle.Recorded is [.., not RunEnded]).Select(vehicle => vehicle.Run).Order().ToList();
         if (!story.Verified.Unfinished.Order().SequenceEqual(brokenOff)) yield return $"broke off: {string.Join(", ", brokenOff)}; told: {string.Join(", ", story.Verified.Unfinished)}";
         var listed = story.Runs.Where(run => run.End is null).Select(run => run.Run).Order().ToList();
         if (!listed.SequenceEqual(brokenOff)) yield return $"broke off: {string.Join(", ", brokenOff)}; listed without an end: {string.Join(", ", listed)}";

@@ -1,3 +1,4 @@
+using EolSequencer.Engine.Planning;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 
@@ -27,17 +28,23 @@ internal static class OfVerdicts
     private static IEnumerable<string> SumOfSteps(TestedVehicle vehicle)
     {
         if (EndOf(vehicle) is not { } end) yield break;
-        var counted = CountedOf(vehicle, end).ToList();
+        var sum = SumOf(vehicle.Plan, EventsOf(vehicle), end);
+        if (end.RollUp != sum) yield return $"it came to {end.RollUp}, its steps to {sum}";
+    }
+
+    /// <summary>What the steps of a run come to.</summary>
+    public static RollUp SumOf(Plan plan, IEnumerable<RunEvent> events, RunEnded end)
+    {
+        var counted = CountedOf(plan, events, end).ToList();
         int Of(Verdict verdict) => counted.Count(one => one == verdict);
         var sum = new RollUp(Of(Verdict.None), Of(Verdict.Pass), Of(Verdict.Inconclusive), Of(Verdict.Fail), Of(Verdict.Error));
-        if (end.Interrupted && sum.Releases) sum = sum.Plus(Verdict.Inconclusive); // The stop itself.
-        if (end.RollUp != sum) yield return $"it came to {end.RollUp}, its steps to {sum}";
+        return end.Interrupted && sum.Releases ? sum.Plus(Verdict.Inconclusive) : sum; // The stop itself.
     }
 
     private static IEnumerable<string> WorstStep(TestedVehicle vehicle)
     {
         if (EndOf(vehicle) is not { } end) yield break;
-        var worst = CountedOf(vehicle, end).Append(end.Interrupted ? Verdict.Inconclusive : Verdict.None).Max();
+        var worst = CountedOf(vehicle.Plan, EventsOf(vehicle), end).Append(end.Interrupted ? Verdict.Inconclusive : Verdict.None).Max();
         if (end.RollUp.Verdict != worst) yield return $"it is {end.RollUp.Verdict.Word()}, a step of it {worst.Word()}";
         if (end.RollUp.Releases && (end.Interrupted || EventsOf(vehicle).Any(one => one is Stopped))) yield return "it releases the vehicle although it was stopped";
         if (end.RollUp != vehicle.Result.RollUp && vehicle.Result.Fault is null) yield return $"its end says {end.RollUp}, the engine {vehicle.Result.RollUp}";
@@ -64,17 +71,17 @@ internal static class OfVerdicts
     }
 
     /// <summary>What each step that enters the sum counts for, worked out from the events alone.</summary>
-    private static IEnumerable<Verdict> CountedOf(TestedVehicle vehicle, RunEnded end)
+    private static IEnumerable<Verdict> CountedOf(Plan plan, IEnumerable<RunEvent> events, RunEnded end)
     {
         var newest = new Dictionary<string, Verdict?>();
-        foreach (var one in EventsOf(vehicle))
+        foreach (var one in events)
         {
             if (one is Judged judged) newest[judged.Step] = judged.Counted;
             if (one is NotNeeded notNeeded) newest[notNeeded.Step] = null;
         }
 
         foreach (var step in end.NotReached) newest[step] = Verdict.Inconclusive;
-        return vehicle.Plan.Counting.Select(step => newest.GetValueOrDefault(step.Id)).OfType<Verdict>();
+        return plan.Counting.Select(step => newest.GetValueOrDefault(step.Id)).OfType<Verdict>();
     }
 
     private static IEnumerable<RunEvent> EventsOf(TestedVehicle vehicle) => vehicle.Told.Select(one => one.Event);

@@ -13,6 +13,7 @@ internal sealed class StoryCounts
     [
         "crashes", "without a whole record", "broke off", "nothing kept", "one more kept than reported", "interrupted", "pass", "fail", "inconclusive", "error",
         "devices lost", "devices back", "stopped", "further attempts",
+        "left safe", "gone on with", "ended as it was",
     ];
 
     /// <summary>How often something happened, by its name.</summary>
@@ -30,6 +31,7 @@ internal sealed class StoryCounts
             if (vehicle.Recorded is null) Count("nothing kept");
             if (vehicle.Recorded?.Length > vehicle.Reported) Count("one more kept than reported");
             if (vehicle.Result.Interrupted) Count("interrupted");
+            foreach (var part in vehicle.TakenUp) Count(part.For switch { ResumedFor.Safety => "left safe", ResumedFor.Steps => "gone on with", _ => "ended as it was" });
             Count(vehicle.Result.RollUp.Verdict.Word());
             Count("events", vehicle.Told.Length);
             foreach (var (next, _) in vehicle.Told)

@@ -1,10 +1,15 @@
 using System.Collections.Immutable;
+using EolSequencer.Model.Events;
 using EolSequencer.Records;
+using EolSequencer.Records.Reading;
 using EolSequencer.Records.Stations;
 using EolSequencer.Records.Verify;
 using EolSequencer.Rehearsal.Tests.Kit;
 using EolSequencer.Rehearsal.Tests.WholeSystem.Storage;
 using EolSequencer.Simulators.Randomness;
+using EolSequencer.Simulators.Time;
+using EolSequencer.Station.Identifying;
+using EolSequencer.Station.Resuming;
 using TakenStation = EolSequencer.Records.Stations.StationResult;
 
 namespace EolSequencer.Rehearsal.Tests.WholeSystem.Stories;
@@ -20,6 +25,7 @@ internal sealed class StoryPlayer : IDisposable
     private readonly List<TestedVehicle> _vehicles = [];
     private readonly List<VerifyReport> _openings = [];
     private readonly RandomStream _chance;
+    private readonly RandomStream _takeovers;
     private readonly bool _diskLies;
     private SimulatedDisk _disk;
     private StationHold? _station;
@@ -29,7 +35,7 @@ internal sealed class StoryPlayer : IDisposable
     /// <param name="diskLies">True: on disks that confirm what they have not kept.</param>
     private StoryPlayer(ulong seed, bool diskLies)
     {
-        (_chance, _diskLies) = (new RandomStream(seed, "disk"), diskLies);
+        (_chance, _takeovers, _diskLies) = (new RandomStream(seed, "disk"), new RandomStream(seed, "takeovers"), diskLies);
         var folder = NextFolder();
         foreach (var (name, bytes) in NewFolder.Value) File.WriteAllBytes(Path.Combine(folder, name), bytes);
         _disk = new SimulatedDisk(folder) { Lies = diskLies };
@@ -41,7 +47,7 @@ internal sealed class StoryPlayer : IDisposable
     {
         using var player = new StoryPlayer(story.Seed, diskLies);
         foreach (var vehicle in story.Vehicles) player.Test(vehicle);
-        player.End();
+        player.TakeUpWhatIsLeft();
         look?.Invoke(player._disk);
         return player.Read(story);
     }
@@ -69,7 +75,56 @@ internal sealed class StoryPlayer : IDisposable
     {
         var folder = Assert.IsType<FolderResult<DataFolder>.Opened>(DataFolder.Open(_disk.Folder, TimeProvider.System)).Folder;
         _openings.Add(folder.Record.VerifyTail());
-        return Assert.IsType<TakenStation.Taken>(folder.TakeStation(Station)).Station;
+        var station = Assert.IsType<TakenStation.Taken>(folder.TakeStation(Station)).Station;
+        foreach (var (place, run) in BrokenOffRun.Of(folder, Station).Index()) TakeUp(folder, station, run.Run, isNewest: place == 0);
+        return station;
+    }
+
+    /// <summary>What a station does about a run that broke off: it leaves the vehicle safe; then somebody identifies a vehicle, and the run goes on or ends.</summary>
+    private void TakeUp(DataFolder folder, StationHold station, string run, bool isNewest)
+    {
+        var at = _vehicles.FindLastIndex(vehicle => vehicle.Run == run);
+        var story = _vehicles[at].Story;
+        _vehicles[at] = _vehicles[at] with { Recorded = Broken().Events };
+        if (isNewest) Play(ResumedFor.Safety);
+        var isSame = _takeovers.Share() < 0.7;
+        var identified = DemoPlant.Orders[isSame ? story.Order : (story.Order + 1) % DemoPlant.Orders.Count];
+        if (isNewest && Broken().WhyNot(identified, SystemRun.Plant, RunMode.Production, _wall) is null) Play(ResumedFor.Steps);
+        else EndIt();
+
+        BrokenOffRun Broken()
+        {
+            var events = folder.Record.Runs.Load(run)!.Events;
+            return new BrokenOffRun(new IdentifiedVehicle(DemoPlant.Station, SystemRun.Plant, SystemPlant.Sequence, ((RunBegun)events[0]).Order), events);
+        }
+
+        void Play(ResumedFor what)
+        {
+            var (part, took) = SystemRun.TakeUp(story, what, Broken().Events, station.ContinueRun(run), _wall);
+            Note(part);
+            _wall += took + TimeSpan.FromMinutes(1);
+        }
+
+        void EndIt()
+        {
+            var broken = Broken();
+            var time = new VirtualTime(_wall);
+            var told = new ToldJournal(station.ContinueRun(run), time);
+            broken.End(told, time, null);
+            Note(new TakenUp(ResumedFor.End, broken.Events, [.. told.Told.Select(one => one.Event)], []));
+        }
+
+        void Note(TakenUp part) => _vehicles[at] = _vehicles[at] with { TakenUp = _vehicles[at].TakenUp.Add(part) };
+    }
+
+    /// <summary>The program ends, and begins once more where a run is left that broke off.</summary>
+    private void TakeUpWhatIsLeft()
+    {
+        End();
+        _disk.Expect(null);
+        if (OpenToRead().Runs.List(new RunFilter { OnlyUnfinished = true }).IsEmpty) return;
+        _station = Begin();
+        End();
     }
 
     /// <summary>The program ends; a disk that is gone is replaced by what is left of it.</summary>
@@ -87,16 +142,20 @@ internal sealed class StoryPlayer : IDisposable
 
     private PlayedStory Read(Story story)
     {
-        var record = Assert.IsType<FolderResult<RecordFolder>.Opened>(RecordFolder.Open(_disk.Folder)).Folder;
+        var record = OpenToRead();
         var later = new HashSet<string>();
         for (var at = _vehicles.Count - 1; at >= 0; at--)
         {
             // A number that nothing was kept under is given again.
-            if (later.Add(_vehicles[at].Run)) _vehicles[at] = _vehicles[at] with { Recorded = record.Runs.Load(_vehicles[at].Run)?.Events };
+            if (!later.Add(_vehicles[at].Run)) continue;
+            var events = record.Runs.Load(_vehicles[at].Run)?.Events;
+            _vehicles[at] = _vehicles[at] with { AtLast = events, Recorded = _vehicles[at].TakenUp.IsEmpty ? events : _vehicles[at].Recorded };
         }
 
-        return new PlayedStory(story, [.. _vehicles], [.. _openings], record.Verify(), record.Runs.List(new Records.Reading.RunFilter()));
+        return new PlayedStory(story, [.. _vehicles], [.. _openings], record.Verify(), record.Runs.List(new RunFilter()));
     }
+
+    private RecordFolder OpenToRead() => Assert.IsType<FolderResult<RecordFolder>.Opened>(RecordFolder.Open(_disk.Folder)).Folder;
 
     private string NextFolder() => Directory.CreateDirectory(Path.Combine(_root.Path, $"{++_folders}")).FullName;
 
