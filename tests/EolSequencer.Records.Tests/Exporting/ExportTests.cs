@@ -48,7 +48,7 @@ public sealed class ExportTests : IDisposable
     public void Rehearsals_come_only_when_asked_for_and_are_marked()
     {
         _folder.WriteRuns(1);
-        Rehearse(1);
+        RehearsedRuns.Write(_folder, 1);
 
         Assert.Equal("production", Assert.Single(Lines(ExportSubject.Runs)).GetProperty("mode").GetString());
         Assert.Equal("rehearsal", Assert.Single(Lines(ExportSubject.Runs, new ExportFilter { Mode = RunMode.Rehearsal })).GetProperty("mode").GetString());
@@ -112,56 +112,7 @@ public sealed class ExportTests : IDisposable
         Assert.Contains(",'" + Formula + ",", Text(ExportSubject.Steps, ExportForm.Csv, new ExportFilter()), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Memory_does_not_grow_with_the_number_of_runs()
-    {
-        const int Fewer = 300, More = 1500;
-        Rehearse(Fewer);
-        var few = Kept();
-        Rehearse(More - Fewer);
-        var many = Kept();
-
-        Assert.True(many < few + 512 * 1024, $"{few} bytes are held for {Fewer} runs, {many} for {More}");
-
-        long Kept()
-        {
-            using var probe = new HeldMemory();
-            _folder.OpenToRead().Exports.Write(probe, ExportSubject.Steps, ExportForm.Csv, new ExportFilter { Mode = RunMode.Rehearsal });
-            return probe.Most;
-        }
-    }
-
     public void Dispose() => _folder.Dispose();
-
-    private void Rehearse(int runs)
-    {
-        using var station = _folder.Take();
-        using var batch = station.BeginBatch();
-        for (var run = 0; run < runs; run++)
-        {
-            using var journal = batch.BeginRun();
-            TempFolder.Append(journal, SampleRun.Of(journal.Run, RunMode.Rehearsal));
-            journal.Complete();
-        }
-    }
-
-    /// <summary>Swallows what is written, and looks now and then how much memory is held by then.</summary>
-    private sealed class HeldMemory : MemoryStream
-    {
-        private readonly long _before = GC.GetTotalMemory(forceFullCollection: true);
-        private int _writes;
-
-        public long Most { get; private set; }
-
-        public override void Write(ReadOnlySpan<byte> buffer) => Look();
-
-        public override void Write(byte[] buffer, int offset, int count) => Look();
-
-        private void Look()
-        {
-            if (_writes++ % 40 == 0) Most = Math.Max(Most, GC.GetTotalMemory(forceFullCollection: true) - _before);
-        }
-    }
 
     private static string? Of(JsonElement line, string field) => line.GetProperty("criteria")[0].GetProperty(field).GetString();
 
