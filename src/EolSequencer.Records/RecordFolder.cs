@@ -1,8 +1,10 @@
+using EolSequencer.Model.Ports;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Exporting;
 using EolSequencer.Records.History;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
+using EolSequencer.Records.Parts;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Release;
@@ -25,6 +27,7 @@ public sealed class RecordFolder
         (_files, _options) = (files, options);
         Runs = new RunReader(files, options);
         Vehicles = new VehicleHistory(files, options);
+        Serials = new RecordedSerials(files, options);
         Exports = new RecordExporter(files, options);
         var acts = new SqliteActReader(files, options);
         People = new PersonReader(acts);
@@ -41,6 +44,9 @@ public sealed class RecordFolder
 
     /// <summary>What vehicles have come to.</summary>
     public VehicleHistory Vehicles { get; }
+
+    /// <summary>Which parts are on which vehicles, for runs that count; from any thread.</summary>
+    public IPartSerials Serials { get; }
 
     /// <summary>What is in it, for other programs.</summary>
     public RecordExporter Exports { get; }

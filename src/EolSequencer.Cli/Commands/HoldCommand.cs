@@ -34,7 +34,7 @@ internal static class HoldCommand
     private static Command Place(IAnsiConsole console)
     {
         var vins = new Option<string[]>("--vin") { Description = "These vehicles.", HelpName = "VIN", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
-        var fact = new Option<string?>("--fact") { Description = "An order fact or option with its value, such as a part lot.", HelpName = "NAME=VALUE" };
+        var fact = new Option<string?>("--fact") { Description = "An order fact or option with its value, such as a part lot, or a part with its serial.", HelpName = "NAME=VALUE" };
         var from = Moment("--from", "Run begun at this moment or later.");
         var until = Moment("--until", "Run begun before this moment.");
         var station = new Option<string?>("--station") { Description = "Run at this station.", HelpName = "ID" };

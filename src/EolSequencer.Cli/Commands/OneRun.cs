@@ -19,6 +19,9 @@ internal sealed record OneRun
 
     /// <summary>Told what devices find that whoever looks after the station should know.</summary>
     public required Action<string> Note { get; init; }
+
+    /// <summary>Knows the parts of other vehicles, for runs that count.</summary>
+    public required IPartSerials Serials { get; init; }
     public required ulong Seed { get; init; }
     public ImmutableArray<InjectedFault> Faults { get; init; } = [];
     public ImmutableArray<string> Only { get; init; } = [];

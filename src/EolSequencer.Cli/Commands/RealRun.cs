@@ -47,6 +47,7 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Only = run.Only,
                     RetestOf = run.RetestOf,
                     Past = run.Past,
+                    Serials = isSimulated ? IPartSerials.None : run.Serials,
                     Note = run.Note,
                 },
                 stop.Token);

@@ -36,7 +36,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
             var goesOn = new Takeover(told, choices, stopping, folder, hold, log).Run(ready);
             for (var times = 0; times < choices.Repeat && !stopping.IsAsked; times++)
             {
-                worst = Worse(worst, RunOnce(goesOn ?? New(ready, hold, log, choices.Seed + (ulong)times), log, stopping));
+                worst = Worse(worst, RunOnce(goesOn ?? New(ready, folder, hold, log, choices.Seed + (ulong)times), log, stopping));
                 goesOn = null;
             }
 
@@ -45,7 +45,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
         }
     }
 
-    private OneRun New(ReadyRun ready, StationHold hold, StationLog log, ulong seed)
+    private OneRun New(ReadyRun ready, DataFolder folder, StationHold hold, StationLog log, ulong seed)
     {
         var journal = hold.BeginRun();
         return new OneRun
@@ -54,6 +54,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
             Run = journal.Run,
             Journal = journal,
             Note = log.Noted,
+            Serials = folder.Record.Serials,
             Seed = seed,
             Faults = ready.Faults,
             Only = ready.Only,

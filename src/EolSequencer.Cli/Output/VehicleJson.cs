@@ -28,5 +28,14 @@ internal static class VehicleJson
                 unit = step.Last?.Unit,
             }),
         }),
+        parts = vehicle.Parts.Select(part => new
+        {
+            part = part.Name,
+            serial = part.Serial,
+            replaced = part.Replaced,
+            found = part.Found,
+            run = part.Run,
+            step = part.Step,
+        }),
     };
 }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using EolSequencer.Records.History;
+using EolSequencer.Records.Parts;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Output;
@@ -16,6 +18,7 @@ internal static class VehicleTable
         }
 
         foreach (var kind in vehicle.Kinds) Write(console, kind, withEveryStep);
+        if (!vehicle.Parts.IsEmpty) Write(console, vehicle.Parts);
         console.MarkupLineInterpolated($"{vehicle.Vin}: {(vehicle.HasPassed ? "passed what it has been through" : "has not passed")}");
     }
 
@@ -34,6 +37,19 @@ internal static class VehicleTable
             table.AddRow(
                 new Text(step.Step), new Markup($"[{Words.Colour(step.Counted)}]{Words.Of(step.Counted)}[/]"), new Text(step.First is { } first ? Words.Of(first) : ""),
                 new Text(Value(step)), new Text(Window(step)), new Text(step.Run));
+        }
+
+        console.Write(table);
+    }
+
+    private static void Write(IAnsiConsole console, ImmutableArray<PartSerial> parts)
+    {
+        var table = new Table { Border = TableBorder.Simple };
+        table.AddColumns("part", "serial", "found (UTC)", "run", "");
+        foreach (var part in parts)
+        {
+            table.AddRow(
+                new Text(part.Name), new Text(part.Serial), new Text(part.Found.UtcDateTime.ToString("yyyy-MM-dd HH:mm:ss", CultureInfo.InvariantCulture)), new Text(part.Run), new Text(part.Replaced ? "replaced" : ""));
         }
 
         console.Write(table);

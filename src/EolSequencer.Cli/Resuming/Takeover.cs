@@ -85,6 +85,7 @@ internal sealed class Takeover(IAnsiConsole told, RunChoices choices, StopSignal
             Run = broken.Run,
             Journal = hold.ContinueRun(broken.Run),
             Note = log.Noted,
+            Serials = folder.Record.Serials,
             Seed = broken.Begun.Seed ?? choices.Seed,
             Faults = faults,
             Only = broken.Begun.OnlySteps,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Values;
+using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Engine.Actions;
 
@@ -16,6 +17,9 @@ internal sealed record AttemptEnd(Ending Ending, long Stamp)
 
     /// <summary>The criteria that could be judged.</summary>
     public ImmutableArray<CriterionResult> Criteria { get; init; } = [];
+
+    /// <summary>The part whose serial the value is; null: none, or it was not accepted.</summary>
+    public PartName? Part { get; init; }
 
     /// <summary>The readings it rests on.</summary>
     public ImmutableArray<ReadingUsed> Readings { get; init; } = [];

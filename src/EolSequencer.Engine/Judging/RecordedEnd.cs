@@ -16,6 +16,9 @@ public sealed record RecordedEnd(Ending Ending, TimeSpan Took)
     /// <summary>The values of a channel that was read as a whole; a value that is missing is null, and then says what for.</summary>
     public ImmutableArray<(string Index, Value? Value, Verdict AsMissing)> ByIndex { get; init; } = [];
 
+    /// <summary>What was found out about the value as the serial of a part; null: it is none.</summary>
+    public CriterionResult? Serial { get; init; }
+
     /// <summary>The time that <c>takes</c> judges, in seconds; null when the condition did not end the step.</summary>
     public decimal? Counted { get; init; }
 

@@ -1,3 +1,4 @@
+using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Actions;
 using EolSequencer.Engine.Planning;
 using EolSequencer.Engine.Waiting;
@@ -40,6 +41,7 @@ internal sealed class AttemptRunner(RunServices run)
             around.Raise(HaltKind.Stopped, halt.Reason!);
         }
 
+        if (planned.Step.Serial is { } rule) end = SerialCheck.Of(run.Serials, run.Order.Vin, planned, rule, end);
         return (end with { Readings = attempt.Readings }, attempt.Start);
     }
 

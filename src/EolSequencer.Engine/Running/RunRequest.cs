@@ -21,6 +21,9 @@ public sealed record RunRequest
     public required TimeProvider Time { get; init; }
     public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
 
+    /// <summary>Knows the parts of other vehicles.</summary>
+    public IPartSerials Serials { get; init; } = IPartSerials.None;
+
     /// <summary>The events of a run that broke off and is taken up; empty: it begins.</summary>
     public ImmutableArray<RunEvent> Past { get; init; } = [];
 

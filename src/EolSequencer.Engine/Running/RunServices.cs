@@ -26,6 +26,7 @@ internal sealed class RunServices
     public required PromptDesk Prompts { get; init; }
     public required IOperator Operator { get; init; }
     public required ILiveValues Live { get; init; }
+    public required IPartSerials Serials { get; init; }
     public required TimeLimits Limits { get; init; }
     public required IReadOnlyDictionary<string, BoundDevice> Devices { get; init; }
 

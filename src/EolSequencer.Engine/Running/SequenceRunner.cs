@@ -114,6 +114,7 @@ public static class SequenceRunner
             Operator = request.Operator,
             Prompts = new PromptDesk(request.Operator, log, past?.Prompts ?? 0),
             Live = request.Live,
+            Serials = request.Serials,
             Limits = limits,
             Devices = request.Sequence.Roles.ToImmutableDictionary(
                 role => role.Role, role => new BoundDevice(request.Devices[role.Role], role.Kind, log)),

@@ -144,6 +144,7 @@ internal sealed class StepRunner(RunServices run)
             Repair = counted > Verdict.Pass ? planned.Step.Repair?.Fill(planned.WordFor) : null,
             Nonconformity = counted > Verdict.Pass ? planned.Step.Nonconformity?.Code : null,
             Picture = counted > Verdict.Pass ? planned.Step.Picture : null,
+            Part = measured <= Verdict.Pass ? end.Part?.ToString() : null,
             Readings = end.Readings,
         });
         var time = TimeSpan.FromMicroseconds(took);

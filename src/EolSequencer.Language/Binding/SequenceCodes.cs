@@ -119,6 +119,12 @@ public static class SequenceCodes
     public static readonly DiagnosticCode BareNumber = Error("SEQ046",
         "A bare number without a unit", "add  unit: V  or another unit; for a count, expect a plain number");
 
+    public static readonly DiagnosticCode SerialOfNoText = Error("SEQ047",
+        "A serial that is not one text", "read, scan or enter one text; of an indexed channel, one index");
+
+    public static readonly DiagnosticCode PartWithoutSerial = Error("SEQ048",
+        "A part of which no serial is recorded", "add  record: serial,  or leave  part  out");
+
     public static readonly DiagnosticCode NotOnVehicle = Error("SEQ060",
         "A vehicle reaches a step without what the step uses", "keep the vehicle from the step with  when");
 

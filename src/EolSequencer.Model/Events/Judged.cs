@@ -46,6 +46,9 @@ public sealed record Judged : RunEvent
     /// <summary>The picture beside the prompt, relative to the plant's folder; null when it passed, or when there is none.</summary>
     public string? Picture { get; init; }
 
+    /// <summary>The part whose serial its value is, now kept with the vehicle, with loop values; null: none.</summary>
+    public string? Part { get; init; }
+
     /// <summary>The readings it was judged from, in order; a prompt has none.</summary>
     public ImmutableArray<ReadingUsed> Readings { get; init; } = [];
 }

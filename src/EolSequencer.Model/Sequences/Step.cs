@@ -12,7 +12,7 @@ public sealed record Step : Node
     public required StepAction Action { get; init; }
 
     /// <summary>True when it gives a verdict of its own on the vehicle, for counting what a sequence judges.</summary>
-    public bool IsJudged => Expect is not null || Action is StepAction.Judge or StepAction.Await or StepAction.Ask { Until: not null };
+    public bool IsJudged => Expect is not null || Serial is not null || Action is StepAction.Judge or StepAction.Await or StepAction.Ask { Until: not null };
 
     /// <summary>What the value must be; null when none is judged.</summary>
     public Expectation? Expect { get; init; }
@@ -59,6 +59,9 @@ public sealed record Step : Node
     /// <summary>What a plan counts for the step; null: what its action usually takes.</summary>
     public TimeSpan? Planned { get; init; }
 
+    /// <summary>Its value is the serial of a part, which is kept with the vehicle and may be on no other; null: it is none.</summary>
+    public SerialRule? Serial { get; init; }
+
     /// <summary>The requirements it shows to be met, by their numbers in the plant's own documents.</summary>
     public ImmutableArray<string> Requirements { get; init; } = [];
 
@@ -85,6 +88,10 @@ public enum OnFail
     /// <summary>A person decides: again, go on or stop; three times at most.</summary>
     Ask,
 }
+
+/// <summary>The serial of a part is kept.</summary>
+/// <param name="Part">What the part is called; null: as the step's id without loop values.</param>
+public sealed record SerialRule(string? Part);
 
 /// <summary>A catalogue code and the places a person may point at.</summary>
 public sealed record NonconformityHint(string Code, ImmutableArray<string> Where);

@@ -1,5 +1,7 @@
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.History;
+using EolSequencer.Records.Parts;
 using EolSequencer.Records.Reading;
 
 namespace EolSequencer.Records.Administration;
@@ -31,6 +33,12 @@ internal interface IActView : IActTables
 
     /// <summary>What a vehicle has come to in the runs that count.</summary>
     VehicleState Vehicle(string vin);
+
+    /// <summary>Where else a part that is on a vehicle is by now; null: nowhere.</summary>
+    PartSerial? Elsewhere(PartSerial part);
+
+    /// <summary>The vehicles that a part with this serial is on by now.</summary>
+    IReadOnlyList<string> VehiclesWith(PartName part, string serial);
 
     /// <summary>The first events of runs, newest first; only what stands in the events themselves, not the texts of files.</summary>
     IEnumerable<RunBegun> RunsBegun(RunFilter filter);

@@ -9,7 +9,7 @@ namespace EolSequencer.Records.Canonical;
 /// <summary>
 /// <see cref="Judged"/>: <c>j</c> step, <c>a</c> attempt (absent: 1), <c>k</c> time it took, <c>e</c> how long after its end it
 /// was recorded (absent: 0), <c>m</c> measured verdict, <c>g</c> counted verdict (absent: as measured), <c>y</c> cause,
-/// <c>d</c> detail, <c>rq</c> requirements, <c>rp</c> what to look at first, by language, <c>nc</c> code of the nonconformity, <c>pic</c> picture, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
+/// <c>d</c> detail, <c>rq</c> requirements, <c>rp</c> what to look at first, by language, <c>nc</c> code of the nonconformity, <c>pic</c> picture, <c>sn</c> part whose serial its value is, the criteria (<see cref="CriterionForm"/>) and <c>r</c> the readings
 /// [channel, microseconds after the step's end, raw bytes, instrument].
 /// </summary>
 internal static class JudgedForm
@@ -54,6 +54,7 @@ internal static class JudgedForm
             Repair = fields.Optional("rp"u8) is { } texts ? new LocalText([.. texts.EnumerateObject().Select(text => new LocalText.Version(text.Name, Fields.TextOf(text.Value)))]) : null,
             Nonconformity = fields.TextOrNull("nc"u8),
             Picture = fields.TextOrNull("pic"u8),
+            Part = fields.TextOrNull("sn"u8),
             Readings = withReadings ? fields.List("r"u8, item => ReadReading(item, end)) : [],
         };
     }
@@ -76,6 +77,7 @@ internal static class JudgedForm
 
         json.WriteOptional("nc"u8, judged.Nonconformity);
         json.WriteOptional("pic"u8, judged.Picture);
+        json.WriteOptional("sn"u8, judged.Part);
     }
 
     private static void WriteReadings(Utf8JsonWriter json, ImmutableArray<ReadingUsed> readings, long end)

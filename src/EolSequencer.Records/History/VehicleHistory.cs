@@ -5,6 +5,7 @@ using EolSequencer.Model.Events;
 using EolSequencer.Records.Canonical;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.Reading;
+using EolSequencer.Records.Parts;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
 
@@ -37,7 +38,7 @@ public sealed class VehicleHistory
         return new VehicleState(vin, [.. whole.Select(run => HistoryFold.Of(
             Found(connection, run),
             [.. runs.Where(retest => retest.RetestOf == run.Run && retest.Partial && retest.StationKind == run.StationKind).Select(retest => Found(connection, retest))],
-            conceded.Where(row => row.Finding!.StationKind == run.StationKind).GroupBy(row => (row.Finding!.Step, row.Finding.Run)).ToDictionary(rows => rows.Key, rows => rows.First().Id)))]);
+            conceded.Where(row => row.Finding!.StationKind == run.StationKind).GroupBy(row => (row.Finding!.Step, row.Finding.Run)).ToDictionary(rows => rows.Key, rows => rows.First().Id)))], PartSerials.Marked(PartSerials.Of(connection, vin, mode)));
     }
 
     private static List<RunColumns> Runs(RecordConnection connection, string where, object values) =>

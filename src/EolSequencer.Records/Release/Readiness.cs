@@ -27,6 +27,11 @@ public sealed record Readiness(string Vin, ImmutableArray<string> Route, Immutab
             if (!kind.HasJudged) against.Add($"station kind '{kind.StationKind}': run {kind.Run.Run} judged nothing");
         }
 
+        foreach (var part in vehicle.Parts.Where(part => !part.Replaced))
+        {
+            if (view.Elsewhere(part) is { } there) against.Add($"serial '{part.Serial}' of part {part.Name} is on {(there.Vin == part.Vin ? $"it twice, as {there.Name} too" : $"vehicle {there.Vin} too, by run {there.Run}")}");
+        }
+
         foreach (var row in view.Nonconformities.Where("vin", vin).Where(row => row.IsOpen)) against.Add($"nonconformity {row.Id} ({row.Code}) is {row.State}");
         foreach (var hold in view.Holds.Where("state", HoldRow.IsPlaced).Where(hold => HoldMatch.Holds(view, Hold.QueryOf(hold), vin))) against.Add($"hold {hold.Id}: {hold.Placed.Reason}");
         return new Readiness(vin, route, [.. vehicle.Kinds.Where(kind => route.Contains(kind.StationKind)).Select(kind => kind.Run.Run)], against.ToImmutable(), view.Releases.Find(vin)?.State);

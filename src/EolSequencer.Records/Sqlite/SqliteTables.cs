@@ -1,8 +1,10 @@
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.Administration;
 using EolSequencer.Records.History;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
+using EolSequencer.Records.Parts;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Release;
@@ -21,6 +23,10 @@ internal class SqliteTables(RecordConnection connection) : IActView
     public IRows<ReleaseRow> Releases { get; } = new JsonRows<ReleaseRow>(connection, "vehicle_release", ActJson.Default.ReleaseRow);
 
     public VehicleState Vehicle(string vin) => VehicleHistory.Of(connection, vin, RunMode.Production);
+
+    public PartSerial? Elsewhere(PartSerial part) => RecordedSerials.Elsewhere(connection, part.Vin, new PartName(part.Part, part.At), part.Serial);
+
+    public IReadOnlyList<string> VehiclesWith(PartName part, string serial) => [.. RecordedSerials.Now(connection, part.Kind, serial).Where(one => part.At.Length == 0 || one.At == part.At).Select(one => one.Vin).Distinct()];
 
     public IEnumerable<RunBegun> RunsBegun(RunFilter filter) => RunBeginnings.Of(connection, filter);
 

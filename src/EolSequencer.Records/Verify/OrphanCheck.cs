@@ -15,6 +15,7 @@ internal static class OrphanCheck
         Walk(connection, FindingKind.Event, "event", "id >> 20", "events", findings);
         Walk(connection, FindingKind.Series, "series", "id >> 20", "series", findings);
         Walk(connection, FindingKind.Table, "criterion", "id >> 20", "criteria", findings);
+        Walk(connection, FindingKind.Table, "part_serial", "id >> 20", "serials of parts", findings);
     }
 
     private static void Walk(RecordConnection connection, FindingKind kind, string table, string row, string things, FindingList findings)

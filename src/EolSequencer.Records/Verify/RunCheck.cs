@@ -14,6 +14,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
     private readonly ChainReader _chain = new();
     private readonly RunRowCheck _runRow = new(connection, findings);
     private readonly StepCheck _steps = new(connection, findings);
+    private readonly PartSerialCheck _parts = new(connection, findings);
     private readonly AttachmentCheck _attachments = new(connection, sources, findings);
     private long _lastBegun;
     private string _run = "";
@@ -32,11 +33,13 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
     {
         (_run, _last, _firstLink, _begun, _ended) = (run, 0, "", null, null);
         _steps.Begin();
+        _parts.Begin();
         _attachments.Begin(run, row);
         _chain.Begin();
         _events.Int(1, EventKey.Before(row)).Int(2, EventKey.Last(row));
         while (_events.Next()) WalkEvent();
         _steps.End(run, row);
+        _parts.End(run, row);
         _attachments.End();
         _runRow.Check(row, run, _begun, _ended);
         CompareWithLedger();
@@ -67,6 +70,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
         if (found.N != n) Report(n, $"its bytes say that it is event {found.N}");
         if (_ended is not null) Report(n, "it stands behind the end of the run");
         _steps.Check(_run, found, _events, column: 3);
+        _parts.Note(found, _events.Int(0));
         switch (found)
         {
             case RunBegun begun:

@@ -15,6 +15,7 @@ internal sealed class RecordWriter : IDisposable
         _connection = RecordConnection.ForWriting(file, durable, options);
         Events = new EventTable(_connection);
         Criteria = new CriterionTable(_connection);
+        Parts = new PartSerialTable(_connection);
         Runs = new RunTable(_connection);
         Sources = new SourceTable(_connection);
         Series = new SeriesTable(_connection);
@@ -27,6 +28,8 @@ internal sealed class RecordWriter : IDisposable
     public EventTable Events { get; }
 
     public CriterionTable Criteria { get; }
+
+    public PartSerialTable Parts { get; }
 
     public RunTable Runs { get; }
 

@@ -56,6 +56,7 @@ internal sealed class RunWriter
         {
             _record.Events.Add(key, _chain.Hash, _chain.Bytes, judged);
             _record.Criteria.Add(key, judged);
+            _record.Parts.Add(key, _row, judged);
             return;
         }
 

@@ -1,5 +1,6 @@
 using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
+using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Units;
@@ -82,10 +83,18 @@ internal sealed class AttemptReplay(Order order, RecordJudge judge, ReplayHistor
         if (!now.Indexes.IsEmpty) return EachEnd(old, now, limit, attempt);
         if (judged.Cause is { } cause) return MissingRule.EndOf(judged.Measured, cause, old, now.Step, limit, attempt.Took);
         if (judged.Criteria.IsEmpty) return new RecordedEnd(Ending.Confirmed, attempt.Took);
-        return RecordedValue.Of(judged.Criteria[0], RecordedValue.ShapeOf(now.Step.Action).Kind) is { } value
-            ? new RecordedEnd(Ending.ValueTaken, attempt.Took) { Value = value }
-            : Replayable.Undecidable("its value was not recorded");
+        if (RecordedValue.Of(judged.Criteria[0], RecordedValue.ShapeOf(now.Step.Action).Kind) is not { } value) return Replayable.Undecidable("its value was not recorded");
+        var serial = now.Step.Serial is { } rule ? SerialAsFound(old, now, rule, judged) : null;
+        return now.Step.Serial is not null && serial is null
+            ? Replayable.Undecidable("whether its serial was on another vehicle then was not asked")
+            : new RecordedEnd(Ending.ValueTaken, attempt.Took) { Value = value, Serial = serial };
     }
+
+    /// <summary>Where a serial was then is taken as it was found; for a part of another name nobody asked.</summary>
+    private static CriterionResult? SerialAsFound(Step old, PlannedStep now, SerialRule rule, Judged judged) =>
+        old.Serial is { } before && PartName.OfStep(now.Id, before.Part) == PartName.OfStep(now.Id, rule.Part)
+            ? judged.Criteria.FirstOrDefault(criterion => criterion.Of == SerialCheck.Criterion)
+            : null;
 
     private static Replayable TooLate(Step now, RecordedAttempt attempt)
     {

@@ -55,6 +55,7 @@ public static class VirtualRun
                 Only = request.Only,
                 RetestOf = request.RetestOf,
                 Past = request.Past,
+                Serials = request.Serials,
                 Note = request.Note,
             },
             stopping.Token));
@@ -93,6 +94,9 @@ public sealed record VirtualRunRequest
 
     /// <summary>Stands in for the simulated person, or around it; null: the simulated person.</summary>
     public Func<IOperator, TimeProvider, IOperator>? Operator { get; init; }
+
+    /// <summary>The parts of other vehicles; none, unless some are made up.</summary>
+    public IPartSerials Serials { get; init; } = IPartSerials.None;
 
     /// <summary>When the run is stopped as if somebody had, in virtual time; null: a run that waits for ever is a fault of the caller.</summary>
     public TimeSpan? Longest { get; init; }

@@ -19,6 +19,7 @@ internal sealed class StepFacts(Order order, DeviceWords devices, string languag
         foreach (var channel in Channels(step).DistinctBy(use => use.Resolve(planned.Arguments))) yield return new("read from", devices.Channel(channel, planned.Arguments));
         if (Acting(step.Action) is { } act) yield return new("done by", devices.Action(act.Role, act.Target, act.Index?.Resolve(planned.Arguments)));
         foreach (var fact in Judging(step, values)) yield return fact;
+        if (step.Serial is { } serial) yield return new("recorded as", $"the serial of part {PartName.OfStep(planned.Id, serial.Part)}, which may be on no other vehicle");
         foreach (var requirement in step.Requirements) yield return new("requirement", requirement);
         if (step.Nonconformity is { } miss) yield return new("if not in order", $"nonconformity {miss.Code}");
         if (step.Repair is { } repair) yield return new("repair", Wording.Of(repair, language, planned.WordFor));

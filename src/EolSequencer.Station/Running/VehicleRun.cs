@@ -66,6 +66,7 @@ public static class VehicleRun
         Journal = request.Journal,
         Time = request.Time,
         Live = request.Live,
+        Serials = request.Serials,
         Past = request.Past,
         Person = request.Person,
         Begin = (n, at) => FirstEvent(request, devices, n, at),
@@ -113,6 +114,9 @@ public sealed record VehicleRunRequest
     public required TimeProvider Time { get; init; }
     public required RunMode Mode { get; init; }
     public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
+
+    /// <summary>Knows the parts of other vehicles; for a run that counts, those of the record.</summary>
+    public IPartSerials Serials { get; init; } = IPartSerials.None;
 
     /// <summary>Told what devices find that whoever looks after the station should know.</summary>
     public Action<string> Note { get; init; } = _ => { };

@@ -41,6 +41,7 @@ internal sealed class Bench
     public FakeDevice Meter { get; }
     public FakeOperator Operator { get; }
     public ListJournal Journal { get; set; } = new();
+    public IPartSerials Serials { get; set; } = IPartSerials.None;
     public RunResult? Result { get; private set; }
 
     public IEnumerable<Judged> Judged => Journal.Events.OfType<Judged>();
@@ -79,6 +80,7 @@ internal sealed class Bench
         Journal = Journal,
         Time = Clock,
         Past = past,
+        Serials = Serials,
         Begin = (n, at) => new RunBegun
         {
             N = n, At = at, Run = "bench-1", Plant = "fennholt", Station = "bench", StationKind = "startup", Sequence = sequence.Id,

@@ -75,6 +75,7 @@ internal static class ExamplePlaces
             "step: odd\nask: Press the pedal.",
             "step: odd\nenter: Read the gauge.",
             "step: odd\nenter: Read the gauge.\nas: number",
+            "step: odd\nscan: Scan the label.\nrecord: serial",
             "step: odd\nchoose: Which one?\namong: [left, right]",
             "step: odd\nsample: meter.lamp_current\nfor: 2 s\nevery: 100 ms\nreduce: max\nexpect: 1 .. 2 A",
             "step: odd\nset: bus.blower\nto: 10 %\ncaution: The blower starts.",

@@ -67,7 +67,7 @@ internal static class AnyEvent
         select (RunEvent)new Judged
         {
             N = n, At = start + took + lag, Step = step, Attempt = attempt, Start = start, Took = took,
-            Measured = measured, Counted = counted, Cause = cause, Detail = detail, Criteria = criteria, Readings = readings, Nonconformity = detail, Picture = detail is null ? null : "p.svg", Requirements = requirements, Repair = repair,
+            Measured = measured, Counted = counted, Cause = cause, Detail = detail, Criteria = criteria, Readings = readings, Nonconformity = detail, Picture = detail is null ? null : "p.svg", Part = detail is null ? null : "lock[fl]", Requirements = requirements, Repair = repair,
         };
 
     private static readonly Gen<Value> AnyValue = Gen.OneOf<Value>(

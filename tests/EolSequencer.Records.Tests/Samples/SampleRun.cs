@@ -59,6 +59,17 @@ internal static class SampleRun
         Readings = [new ReadingUsed("meter.lamp_current", "312E383332", at, "M-0417")],
     };
 
+    /// <summary>The serial of a part was found and is on no other vehicle.</summary>
+    public static Judged Serial(int n, long at, string part, string serial) => new()
+    {
+        N = n, At = at, Step = $"label_{part}", Attempt = 1, Start = at, Took = 0, Measured = Verdict.Pass, Counted = Verdict.Pass, Part = part,
+        Criteria =
+        [
+            new CriterionResult("", serial, null, null, null, null, null, Verdict.None, false) { IsText = true },
+            new CriterionResult("serial", serial, null, "on no other vehicle", null, null, null, Verdict.Pass, false) { IsText = true },
+        ],
+    };
+
     private static Judged TwoCriteria(int n, long at) => new()
     {
         N = n, At = at, Step = "cranking", Attempt = 2, Start = at - 900_000, Took = 900_000, Measured = Verdict.Pass, Counted = Verdict.None, Detail = "second try",

@@ -10,11 +10,12 @@ internal static class Story
 {
     /// <summary>A run from its first to its last event.</summary>
     /// <param name="found">Steps with what each attempt counts for, in order.</param>
+    /// <param name="parts">Parts whose serials it finds after them.</param>
     /// <param name="of">The whole run that it repeats; null: it is a whole run.</param>
     public static string Run(
         StationHold station, IEnumerable<(string Step, Verdict Counted)> found, string? of = null, string vin = SampleRun.Vin, string kind = "startup",
         RunMode mode = RunMode.Production, ImmutableArray<string> notReached = default, ImmutableArray<string> notCounted = default, bool ends = true, ImmutableArray<string> only = default,
-        Func<RunBegun, RunBegun>? with = null)
+        Func<RunBegun, RunBegun>? with = null, IEnumerable<(string Part, string Serial)>? parts = null)
     {
         var journal = station.BeginRun();
         var begun = (RunBegun)SampleRun.Of(journal.Run, mode, vin: vin, kind: kind)[0] with { RetestOf = of, OnlySteps = only.IsDefault ? of is null ? [] : ["part"] : only };
@@ -29,9 +30,10 @@ internal static class Story
             journal.Append(SampleRun.Read(++n, 1000 * n, step, "1.82", counted) with { Attempt = attempts[step] });
         }
 
+        foreach (var (part, serial) in parts ?? []) journal.Append(SampleRun.Serial(++n, 1000 * n, part, serial));
         if (notReached.IsDefault) notReached = [];
         if (notCounted.IsDefault) notCounted = [];
-        var rollUp = RollUp.Of(last.Where(one => !notCounted.Contains(one.Key)).Select(one => one.Value).Concat(notReached.Select(_ => Verdict.Inconclusive)));
+        var rollUp = RollUp.Of(last.Where(one => !notCounted.Contains(one.Key)).Select(one => one.Value).Concat((parts ?? []).Select(_ => Verdict.Pass)).Concat(notReached.Select(_ => Verdict.Inconclusive)));
         if (ends) journal.Append(new RunEnded { N = ++n, At = 1000 * n, RollUp = rollUp, Interrupted = !notReached.IsEmpty, NotReached = notReached, NotCounted = notCounted });
         return journal.Run;
     }

@@ -1,6 +1,7 @@
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Loading;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Rehearsal.Replay;
@@ -79,7 +80,9 @@ internal static class SmallPlant
     /// <summary>Rehearses the first revision.</summary>
     public static IReadOnlyList<RunEvent> Rehearse(int order = 0, ulong seed = 1, params string[] faults) => Rehearse(First, order, seed, faults);
 
-    public static IReadOnlyList<RunEvent> Rehearse(Revision revision, int order, ulong seed, params string[] faults)
+    public static IReadOnlyList<RunEvent> Rehearse(Revision revision, int order, ulong seed, params string[] faults) => Rehearse(revision, IPartSerials.None, order, seed, faults);
+
+    public static IReadOnlyList<RunEvent> Rehearse(Revision revision, IPartSerials serials, int order = 0, ulong seed = 1, params string[] faults)
     {
         var journal = new Recorded();
         var end = VirtualRun.Run(new VirtualRunRequest
@@ -92,6 +95,7 @@ internal static class SmallPlant
             Journal = journal,
             Start = new DateTimeOffset(2026, 11, 25, 6, 0, 0, TimeSpan.Zero),
             Seed = seed,
+            Serials = serials,
             Faults = [.. faults.Select(fault => FaultText.Parse(fault).Fault!)],
         });
         Assert.Empty(end.End.Faults);

@@ -44,7 +44,7 @@ internal static class StepAdvice
         _ => false,
     };
 
-    private static bool FindsUnjudged(Step step) => step is { Expect: null, RecordOnly: false } && step.Action switch
+    private static bool FindsUnjudged(Step step) => step is { Expect: null, RecordOnly: false, Serial: null } && step.Action switch
     {
         StepAction.Sample sample => sample.Reduce != Reduction.Count,
         StepAction.Read or StepAction.Enter or StepAction.Scan or StepAction.Choose or StepAction.Compute => true,

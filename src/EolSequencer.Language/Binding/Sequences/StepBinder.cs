@@ -28,6 +28,7 @@ internal static class StepBinder
         var step = NodeRules.Read(keys, new Step { Id = id, Place = keys.Find("step")!.Place, Action = action.Action }, scope);
         step = StepTiming.Read(keys, Common(keys, step, word, scope), action, scope);
         if (StepShapes.Of(word).Knows("expect")) step = StepJudging.ReadExpect(keys, step, action, scope);
+        if (StepShapes.Of(word).Knows("record")) step = step with { Serial = SerialBinder.Read(keys, step, action, scope.Report) };
         return new BoundNode(step, Judged(step, action, scope));
     }
 

@@ -28,6 +28,8 @@ internal static class StepShapes
 
     private static readonly MapKey[] Judged = StepJudging.Keys;
 
+    private static readonly MapKey[] Recorded = SerialBinder.Keys;
+
     private static readonly MapKey[] Ending =
     [
         Edge,
@@ -41,10 +43,10 @@ internal static class StepShapes
     [
         Of("ask", Forms.Texts, "a person does something; ends when 'until' becomes true, without it when confirmed", [], [Until, Picture, StepBinder.IfMissingKey, .. Ending]),
         Of("judge", Forms.Texts, "a person says ok or not ok", [], [Picture]),
-        Of("enter", Forms.Texts, "a person types a value", [], [new("as", Shapes.Form, "type of the value; follows from 'expect' if nothing is said"), new("unit", Forms.UnitText, "unit of the value"), Picture, .. Judged]),
-        Of("scan", Forms.Texts, "a person scans a code; it compares and never identifies", [], [Picture, .. Judged]),
+        Of("enter", Forms.Texts, "a person types a value", [], [new("as", Shapes.Form, "type of the value; follows from 'expect' if nothing is said"), new("unit", Forms.UnitText, "unit of the value"), Picture, .. Judged, .. Recorded]),
+        Of("scan", Forms.Texts, "a person scans a code; it compares and never identifies", [], [Picture, .. Judged, .. Recorded]),
         Of("choose", Forms.Texts, "a person picks one word", [new("among", Ids.Choices, "the words to pick from")], [Picture, .. Judged]),
-        Of("read", Forms.Named(Subject.Channel), "takes one reading of a channel", [], [Show, StepBinder.IfMissingKey, .. Judged]),
+        Of("read", Forms.Named(Subject.Channel), "takes one reading of a channel", [], [Show, StepBinder.IfMissingKey, .. Judged, .. Recorded]),
         Of("sample", Forms.Named(Subject.Channel), "takes readings of a channel for some time, or until a condition is true", [],
             [
                 new("for", Forms.Time, "how long; this or 'until'"),
