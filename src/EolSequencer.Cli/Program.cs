@@ -24,6 +24,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     HoldCommand.Make(console),
     PersonCommand.Make(console),
     VehicleCommand.Make(console),
+    VinCommand.Make(console),
     ExportCommand.Make(console),
     OrdersCommand.Make(console),
     VerifyCommand.Make(console),

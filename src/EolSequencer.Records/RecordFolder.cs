@@ -1,5 +1,6 @@
 using EolSequencer.Model.Ports;
 using EolSequencer.Records.Chain;
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Exporting;
 using EolSequencer.Records.History;
 using EolSequencer.Records.Holds;
@@ -34,6 +35,7 @@ public sealed class RecordFolder
         Nonconformities = new NonconformityReader(acts);
         Holds = new HoldReader(acts);
         Releases = new ReleaseReader(acts);
+        Vins = new VinReader(acts);
     }
 
     /// <summary>Full path.</summary>
@@ -62,6 +64,9 @@ public sealed class RecordFolder
 
     /// <summary>Which vehicles may leave.</summary>
     public ReleaseReader Releases { get; }
+
+    /// <summary>Numbers of vehicles that were wrong.</summary>
+    public VinReader Vins { get; }
 
     /// <summary>Opens the record of a folder, or a copy of a record as a single file, also on a medium that cannot be written; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);

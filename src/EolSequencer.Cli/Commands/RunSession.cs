@@ -5,6 +5,7 @@ using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Records;
 using EolSequencer.Rehearsal.Simulated;
+using EolSequencer.Station.Admitting;
 using EolSequencer.Station.Log;
 using EolSequencer.Station.Running;
 using Spectre.Console;
@@ -34,6 +35,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
         {
             var worst = ExitCode.Pass;
             var goesOn = new Takeover(told, choices, stopping, folder, hold, log).Run(ready);
+            if (goesOn is null && Forbidden(ready, folder.Record, log) is { } forbidden) return forbidden;
             for (var times = 0; times < choices.Repeat && !stopping.IsAsked; times++)
             {
                 worst = Worse(worst, RunOnce(goesOn ?? New(ready, folder, hold, log, choices.Seed + (ulong)times), log, stopping));
@@ -43,6 +45,26 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
             Finish(folder, log);
             return worst;
         }
+    }
+
+    /// <summary>Tells what the record says about running this vehicle now; an exit code when it must not be run.</summary>
+    private int? Forbidden(ReadyRun ready, RecordFolder record, StationLog log)
+    {
+        var mode = SimulatedStation.Serves(ready.Vehicle.Station) ? RunMode.Rehearsal : RunMode.Production;
+        var (against, notes) = Admission.Of(record, ready.Vehicle, mode);
+        foreach (var note in notes)
+        {
+            log.Noted(note);
+            if (mode == RunMode.Production) told.MarkupLineInterpolated($"[yellow]{note}[/]");
+        }
+
+        foreach (var why in against)
+        {
+            log.Refused(why);
+            Refusals.Equipment(told, why);
+        }
+
+        return against.IsEmpty ? null : ExitCode.Undecided;
     }
 
     private OneRun New(ReadyRun ready, DataFolder folder, StationHold hold, StationLog log, ulong seed)

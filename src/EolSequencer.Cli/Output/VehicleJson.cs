@@ -9,6 +9,7 @@ internal static class VehicleJson
     public static object Of(VehicleState vehicle) => new
     {
         vin = vehicle.Vin,
+        corrections = vehicle.Corrections.Select(one => new { wrong = one.Wrong, right = one.Right, reason = one.Reason, by = one.By }),
         passed = vehicle.HasPassed,
         stationKinds = vehicle.Kinds.Select(kind => new
         {

@@ -11,6 +11,7 @@ internal static class VehicleTable
 {
     public static void Write(IAnsiConsole console, VehicleState vehicle, bool withEveryStep)
     {
+        foreach (var one in vehicle.Corrections) console.MarkupLineInterpolated($"{one.Wrong} was corrected to {one.Right} by {one.By}: {one.Reason}");
         if (vehicle.Kinds.IsEmpty)
         {
             console.MarkupLineInterpolated($"{vehicle.Vin} has no whole run here");

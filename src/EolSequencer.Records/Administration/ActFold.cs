@@ -1,3 +1,4 @@
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
@@ -13,6 +14,7 @@ internal static class ActFold
         PersonFold.Apply(act, tables.People);
         NonconformityFold.Apply(act, by, tables.Nonconformities);
         HoldFold.Apply(act, tables.Holds);
-        ReleaseFold.Apply(act, by, tables.Releases);
+        VinFold.Apply(act, by, tables.Corrections);
+        ReleaseFold.Apply(act, by, tables.Releases, new VinTrail(tables.Corrections));
     }
 }

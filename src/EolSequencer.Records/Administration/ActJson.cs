@@ -1,4 +1,6 @@
 using System.Text.Json.Serialization;
+using EolSequencer.Records.Correcting;
+using EolSequencer.Records.History;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
@@ -33,4 +35,8 @@ namespace EolSequencer.Records.Administration;
 [JsonSerializable(typeof(NonconformityRow))]
 [JsonSerializable(typeof(HoldRow))]
 [JsonSerializable(typeof(ReleaseRow))]
+[JsonSerializable(typeof(VehicleReturned))]
+[JsonSerializable(typeof(OrderChanged))]
+[JsonSerializable(typeof(VinCorrected))]
+[JsonSerializable(typeof(VinCorrectionRow))]
 internal sealed partial class ActJson : JsonSerializerContext;

@@ -1,5 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using EolSequencer.Records.Correcting;
+using EolSequencer.Records.History;
 using EolSequencer.Records.People;
 
 namespace EolSequencer.Records.Administration;
@@ -26,6 +28,9 @@ internal static class ActKinds
         ("hold-placed", ActJson.Default.HoldPlaced),
         ("hold-lifted", ActJson.Default.HoldLifted),
         ("release-signed", ActJson.Default.ReleaseSigned),
+        ("vehicle-returned", ActJson.Default.VehicleReturned),
+        ("order-changed", ActJson.Default.OrderChanged),
+        ("vin-corrected", ActJson.Default.VinCorrected),
     ];
 
     public static IEnumerable<string> Words => All.Select(kind => kind.Word);

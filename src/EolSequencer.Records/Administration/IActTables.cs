@@ -1,3 +1,4 @@
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
@@ -15,4 +16,6 @@ internal interface IActTables
     IRows<HoldRow> Holds { get; }
 
     IRows<ReleaseRow> Releases { get; }
+
+    IRows<VinCorrectionRow> Corrections { get; }
 }

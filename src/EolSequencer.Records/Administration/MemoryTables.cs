@@ -1,3 +1,4 @@
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
@@ -16,6 +17,8 @@ internal sealed class MemoryTables : IActTables
 
     public MemoryRows<ReleaseRow> Releases { get; } = new(ActJson.Default.ReleaseRow);
 
+    public MemoryRows<VinCorrectionRow> Corrections { get; } = new(ActJson.Default.VinCorrectionRow);
+
     IRows<PersonRow> IActTables.People => People;
 
     IRows<NonconformityRow> IActTables.Nonconformities => Nonconformities;
@@ -24,7 +27,9 @@ internal sealed class MemoryTables : IActTables
 
     IRows<ReleaseRow> IActTables.Releases => Releases;
 
+    IRows<VinCorrectionRow> IActTables.Corrections => Corrections;
+
     /// <summary>Each table by its name in the database, with its rows as they must be.</summary>
     public IEnumerable<(string Table, IReadOnlyDictionary<string, string> Rows)> Named => 
-        [("person", People.Texts), ("nonconformity", Nonconformities.Texts), ("hold", Holds.Texts), ("vehicle_release", Releases.Texts)];
+        [("person", People.Texts), ("nonconformity", Nonconformities.Texts), ("hold", Holds.Texts), ("vehicle_release", Releases.Texts), ("vin_correction", Corrections.Texts)];
 }

@@ -1,3 +1,4 @@
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
@@ -15,6 +16,7 @@ public sealed class RecordAdministration
         People = new PersonService(desk);
         Nonconformities = new NonconformityService(desk);
         Holds = new HoldService(desk);
+        Vins = new VinService(desk);
         Releases = new ReleaseService(desk);
     }
 
@@ -29,6 +31,9 @@ public sealed class RecordAdministration
 
     /// <summary>Containment.</summary>
     public HoldService Holds { get; }
+
+    /// <summary>Numbers of vehicles that were wrong.</summary>
+    public VinService Vins { get; }
 
     /// <summary>Which vehicles may leave.</summary>
     public ReleaseService Releases { get; }

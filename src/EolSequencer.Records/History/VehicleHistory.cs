@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using Dapper;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.Canonical;
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Nonconformities;
-using EolSequencer.Records.Reading;
 using EolSequencer.Records.Parts;
+using EolSequencer.Records.Reading;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
 
@@ -21,7 +23,7 @@ public sealed class VehicleHistory
     internal VehicleHistory(RecordFiles files, RecordOptions options) => (_files, _options) = (files, options);
 
     /// <summary>A vehicle at every station kind; none when it was never tested.</summary>
-    /// <param name="vin">Identification number, exactly.</param>
+    /// <param name="vin">Identification number, exactly; one that was corrected gives the vehicle that it was corrected to.</param>
     /// <param name="mode">Runs that count, or rehearsals; never both.</param>
     public VehicleState Of(string vin, RunMode mode = RunMode.Production) => RecordFault.Guard(_files, () =>
     {
@@ -30,15 +32,26 @@ public sealed class VehicleHistory
         return Of(connection, vin, mode);
     });
 
+    /// <summary>How a vehicle stands that is about to be run so that it counts.</summary>
+    public VehicleArrival Arrival(Order order) => RecordFault.Guard(_files, () =>
+    {
+        using var connection = RecordConnection.ForReading(_files.Database, _options);
+        connection.HoldMoment();
+        return VehicleArrival.Of(new SqliteTables(connection), order);
+    });
+
     internal static VehicleState Of(RecordConnection connection, string vin, RunMode mode)
     {
-        var runs = Runs(connection, "vin = @vin AND mode = @mode", new { vin, mode = RunBegunForm.WordOf(mode) });
+        var tables = new SqliteTables(connection);
+        var trail = new VinTrail(tables.Corrections);
+        var vins = mode == RunMode.Production ? trail.All(vin) : [vin];
+        var runs = Runs(connection, "vin IN @vins AND mode = @mode", new { vins, mode = RunBegunForm.WordOf(mode) });
         var whole = runs.Where(run => !run.Partial).GroupBy(run => run.StationKind, StringComparer.Ordinal).Select(kind => kind.MaxBy(run => run.Id)!).OrderBy(run => run.Id);
-        var conceded = new SqliteTables(connection).Nonconformities.Where("vin", vin).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToList();
-        return new VehicleState(vin, [.. whole.Select(run => HistoryFold.Of(
+        var conceded = vins.SelectMany(one => tables.Nonconformities.Where("vin", one)).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToList();
+        return new VehicleState(vins[0], [.. whole.Select(run => HistoryFold.Of(
             Found(connection, run),
             [.. runs.Where(retest => retest.RetestOf == run.Run && retest.Partial && retest.StationKind == run.StationKind).Select(retest => Found(connection, retest))],
-            conceded.Where(row => row.Finding!.StationKind == run.StationKind).GroupBy(row => (row.Finding!.Step, row.Finding.Run)).ToDictionary(rows => rows.Key, rows => rows.First().Id)))], PartSerials.Marked(PartSerials.Of(connection, vin, mode)));
+            conceded.Where(row => row.Finding!.StationKind == run.StationKind).GroupBy(row => (row.Finding!.Step, row.Finding.Run)).ToDictionary(rows => rows.Key, rows => rows.First().Id)))], PartSerials.Marked(PartSerials.Of(connection, vins, mode)), mode == RunMode.Production ? [.. trail.Corrections(vin)] : []);
     }
 
     private static List<RunColumns> Runs(RecordConnection connection, string where, object values) =>

@@ -16,5 +16,5 @@ public sealed class HoldReader
         (all ? view.Holds.All() : view.Holds.Where("state", HoldRow.IsPlaced)).Select(Hold.Of).ToImmutableArray());
 
     /// <summary>The vehicles that a query matches now, by number; those named one by one whether they were run or not.</summary>
-    public ImmutableArray<string> Vehicles(HoldQuery query) => _record.Read(view => HoldMatch.Vehicles(view, query).ToImmutableArray());
+    public ImmutableArray<string> Vehicles(HoldQuery query) => _record.Read(view => new HoldMatch(view, query).Vehicles().ToImmutableArray());
 }

@@ -21,7 +21,7 @@ public sealed class HoldService
         var id = string.Create(CultureInfo.InvariantCulture, $"hold-{turn.Holds.Count + 1:0000}");
         turn.Append(
             new HoldPlaced(
-                id, reason, HoldMatch.Vehicles(turn, query).Count, query.Vins, query.Fact, query.Value, Text(query.From), Text(query.Until), query.Station, query.Instrument, query.Program),
+                id, reason, new HoldMatch(turn, query).Vehicles().Count, query.Vins, query.Fact, query.Value, Text(query.From), Text(query.Until), query.Station, query.Instrument, query.Program),
             by.Badge);
         return Hold.Of(turn.Holds.Find(id)!);
     });

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Records.Administration;
+using EolSequencer.Records.Correcting;
 
 namespace EolSequencer.Records.Nonconformities;
 
@@ -11,8 +12,11 @@ public sealed class NonconformityReader
     internal NonconformityReader(IActReader record) => _record = record;
 
     /// <summary>Nonconformities by number.</summary>
-    /// <param name="vin">Only of this vehicle; null: of all.</param>
+    /// <param name="vin">Only of this vehicle, under all its numbers; null: of all.</param>
     /// <param name="all">True: closed and conceded ones too.</param>
     public ImmutableArray<Nonconformity> List(string? vin = null, bool all = false) => _record.Read(view =>
-        (vin is null ? view.Nonconformities.All() : view.Nonconformities.Where("vin", vin)).Where(row => all || row.IsOpen).Select(Nonconformity.Of).ToImmutableArray());
+    {
+        IEnumerable<NonconformityRow> rows = vin is null ? view.Nonconformities.All() : new VinTrail(view.Corrections).All(vin).SelectMany(one => view.Nonconformities.Where("vin", one)).OrderBy(row => row.Id, StringComparer.Ordinal);
+        return rows.Where(row => all || row.IsOpen).Select(Nonconformity.Of).ToImmutableArray();
+    });
 }

@@ -22,6 +22,7 @@ public sealed class NonconformityService
         var fault = TextRules.Vin(vin) ?? TextRules.Id("code", code) ?? (place is null ? null : TextRules.Name("place", place)) ?? TextRules.Text("note", note);
         return _desk.Change<Nonconformity>("open a nonconformity", by, [Role.Operator, Role.Repairer, Role.Engineer, Role.Quality], fault, turn =>
         {
+            if (turn.Corrections.Find(vin)?.Corrected is { } right) return Refused.AgainstRule($"{vin} was corrected to {right}; open it for that number");
             var id = RunFindings.IdOf(turn.Nonconformities.Count + 1);
             return Done(turn, id, new NonconformityOpened(id, vin, code, null, place, note), by);
         });

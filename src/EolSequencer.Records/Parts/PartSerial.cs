@@ -1,7 +1,7 @@
 namespace EolSequencer.Records.Parts;
 
 /// <summary>A part with a serial that was found on a vehicle.</summary>
-/// <param name="Vin">As the run had it.</param>
+/// <param name="Vin">The number that the vehicle has by now.</param>
 /// <param name="Part">What it is: <c>lock_unit</c>.</param>
 /// <param name="At">Which of several on the vehicle; empty: the only one.</param>
 /// <param name="Run">The run that found it.</param>

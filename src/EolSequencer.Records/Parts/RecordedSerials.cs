@@ -26,12 +26,18 @@ internal sealed class RecordedSerials(RecordFiles files, RecordOptions options) 
     }
 
     /// <summary>Where else a part is by now; null: nowhere.</summary>
-    public static PartSerial? Elsewhere(RecordConnection connection, string vin, PartName part, string serial) =>
-        Now(connection, part.Kind, serial).FirstOrDefault(there => there.Vin != vin || there.At != part.At);
+    public static PartSerial? Elsewhere(RecordConnection connection, string vin, PartName part, string serial)
+    {
+        var current = SqliteTables.TrailOf(connection).Current(vin);
+        return Now(connection, part.Kind, serial).FirstOrDefault(there => there.Vin != current || there.At != part.At);
+    }
 
     /// <summary>Where parts with this serial are by now.</summary>
-    public static IEnumerable<PartSerial> Now(RecordConnection connection, string part, string serial) =>
-        PartSerials.With(connection, part, serial).Select(found => found.Vin).Distinct()
-            .SelectMany(vehicle => PartSerials.Marked(PartSerials.Of(connection, vehicle, RunMode.Production)))
+    public static IEnumerable<PartSerial> Now(RecordConnection connection, string part, string serial)
+    {
+        var trail = SqliteTables.TrailOf(connection);
+        return PartSerials.With(connection, part, serial).Select(found => trail.Current(found.Vin)).Distinct()
+            .SelectMany(vehicle => PartSerials.Marked(PartSerials.Of(connection, trail.All(vehicle), RunMode.Production)))
             .Where(one => one is { Replaced: false } && one.Part == part && one.Serial == serial);
+    }
 }

@@ -37,7 +37,8 @@ public sealed class CheckedRuns
     public ImmutableArray<string> Select(RunFilter filter) => RecordFault.Guard(_files, () =>
     {
         using var connection = RecordConnection.ForReading(_files.Database, _options);
-        return connection.Connection.Query<string>($"SELECT run FROM run {RunWhere.Text} ORDER BY id", RunWhere.Parameters(filter)).ToImmutableArray();
+        var (where, values) = RunWhere.Of(filter, []);
+        return connection.Connection.Query<string>($"SELECT run FROM run {where} ORDER BY id", values).ToImmutableArray();
     });
 
     /// <summary>A reader for one thread.</summary>

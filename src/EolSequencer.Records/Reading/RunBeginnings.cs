@@ -9,10 +9,12 @@ namespace EolSequencer.Records.Reading;
 /// <summary>Reads the first events of runs.</summary>
 internal static class RunBeginnings
 {
-    public static IEnumerable<RunBegun> Of(RecordConnection connection, RunFilter filter)
+    /// <param name="vins">The numbers of the vehicle asked for; empty: the one of the filter, if any.</param>
+    public static IEnumerable<RunBegun> Of(RecordConnection connection, RunFilter filter, IReadOnlyList<string> vins)
     {
         using var first = new Statement(connection.Connection.Handle!, "SELECT bytes FROM event WHERE id = ?");
-        foreach (var row in connection.Connection.Query<long>($"SELECT id FROM run {RunWhere.Text} ORDER BY id DESC LIMIT @Most", RunWhere.Parameters(filter)))
+        var (where, values) = RunWhere.Of(filter, vins);
+        foreach (var row in connection.Connection.Query<long>($"SELECT id FROM run {where} ORDER BY id DESC LIMIT @Most", values))
         {
             if (!first.Int(1, EventKey.Of(row, 1)).Next()) throw new FormatException($"run row {row} has no first event");
             var bytes = first.Blob(0).ToArray();

@@ -18,16 +18,12 @@ public sealed class RunReader
 
     internal RunReader(RecordFiles files, RecordOptions options) => (_files, _options) = (files, options);
 
-    /// <summary>Runs, newest first.</summary>
+    /// <summary>Runs, newest first; of a vehicle whose number was corrected, those under all its numbers.</summary>
     public ImmutableArray<RunSummary> List(RunFilter filter) => Read(connection =>
     {
-        var rows = connection.Connection.Query<RunColumns>(
-            $"""
-            SELECT {RunColumns.All} FROM run
-            {RunWhere.Text}
-            ORDER BY id DESC LIMIT @Most
-            """,
-            RunWhere.Parameters(filter));
+        connection.HoldMoment();
+        var (where, values) = RunWhere.Of(filter, SqliteTables.NumbersOf(connection, filter));
+        var rows = connection.Connection.Query<RunColumns>($"SELECT {RunColumns.All} FROM run {where} ORDER BY id DESC LIMIT @Most", values);
         return rows.Select(row => row.ToSummary()).ToImmutableArray();
     });
 

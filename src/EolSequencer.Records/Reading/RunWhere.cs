@@ -1,31 +1,37 @@
+using System.Text;
+using Dapper;
 using EolSequencer.Model.Judging;
 using EolSequencer.Records.Canonical;
 
 namespace EolSequencer.Records.Reading;
 
-/// <summary>A filter as SQL over the table <c>run</c>.</summary>
+/// <summary>A filter as SQL over the table <c>run</c>: only what is asked about stands in it, so that an index is used where there is one.</summary>
 internal static class RunWhere
 {
-    public const string Text =
-        """
-        WHERE (@Mode IS NULL OR mode = @Mode) AND (@Vin IS NULL OR vin = @Vin) AND (@Station IS NULL OR station = @Station)
-          AND (@StationKind IS NULL OR station_kind = @StationKind) AND (@Sequence IS NULL OR sequence = @Sequence)
-          AND (@Verdict IS NULL OR verdict = @Verdict) AND (@From IS NULL OR begun_utc >= @From) AND (@Until IS NULL OR begun_utc < @Until)
-          AND (NOT @OnlyUnfinished OR ended_utc IS NULL) AND (@Before IS NULL OR id < (SELECT id FROM run WHERE run = @Before))
-        """;
-
-    public static object Parameters(RunFilter filter) => new
+    /// <summary>The condition with its parameters, and <c>@Most</c>.</summary>
+    /// <param name="vins">The numbers of the vehicle asked for; empty: the one of the filter, if any.</param>
+    public static (string Text, DynamicParameters Values) Of(RunFilter filter, IReadOnlyList<string> vins)
     {
-        Mode = filter.Mode is { } mode ? RunBegunForm.WordOf(mode) : null,
-        filter.Vin,
-        filter.Station,
-        filter.StationKind,
-        filter.Sequence,
-        Verdict = filter.Verdict?.Word(),
-        From = filter.From is { } from ? UtcText.Of(from) : null,
-        Until = filter.Until is { } until ? UtcText.Of(until) : null,
-        filter.OnlyUnfinished,
-        filter.Before,
-        filter.Most,
-    };
+        var text = new StringBuilder("WHERE 1");
+        var values = new DynamicParameters(new { filter.Most });
+        Ask("mode = @Mode", "Mode", filter.Mode is { } mode ? RunBegunForm.WordOf(mode) : null);
+        if (vins.Count > 0) Ask("vin IN @Vins", "Vins", vins);
+        else Ask("vin = @Vin", "Vin", filter.Vin);
+        Ask("station = @Station", "Station", filter.Station);
+        Ask("station_kind = @StationKind", "StationKind", filter.StationKind);
+        Ask("sequence = @Sequence", "Sequence", filter.Sequence);
+        Ask("verdict = @Verdict", "Verdict", filter.Verdict?.Word());
+        Ask("begun_utc >= @From", "From", filter.From is { } from ? UtcText.Of(from) : null);
+        Ask("begun_utc < @Until", "Until", filter.Until is { } until ? UtcText.Of(until) : null);
+        Ask("id < (SELECT id FROM run WHERE run = @Before)", "Before", filter.Before);
+        if (filter.OnlyUnfinished) text.Append(" AND ended_utc IS NULL");
+        return (text.ToString(), values);
+
+        void Ask(string condition, string name, object? value)
+        {
+            if (value is null) return;
+            text.Append(" AND ").Append(condition);
+            values.Add(name, value);
+        }
+    }
 }

@@ -20,6 +20,7 @@ internal sealed class RecordWriter : IDisposable
         Sources = new SourceTable(_connection);
         Series = new SeriesTable(_connection);
         Ledger = new LedgerWriter(_connection);
+        Arrivals = new ArrivalWriter(_connection, Ledger, key);
         Findings = new RunFindingWriter(_connection, Ledger, key);
     }
 
@@ -38,6 +39,8 @@ internal sealed class RecordWriter : IDisposable
     public SeriesTable Series { get; }
 
     public LedgerWriter Ledger { get; }
+
+    public ArrivalWriter Arrivals { get; }
 
     public RunFindingWriter Findings { get; }
 

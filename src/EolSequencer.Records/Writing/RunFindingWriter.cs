@@ -2,6 +2,7 @@ using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
 using EolSequencer.Records.Canonical;
+using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.Sqlite;
 
@@ -38,10 +39,11 @@ internal sealed class RunFindingWriter(RecordConnection connection, LedgerWriter
         var retestOf = run.TextOrNull(5);
         var last = LastOf(row, ended);
         _tables ??= new SqliteTables(connection);
-        var known = _tables.Nonconformities.Where("vin", vin);
+        var vins = new VinTrail(_tables.Corrections).All(vin);
+        var known = vins.SelectMany(one => _tables.Nonconformities.Where("vin", one)).ToList();
         var failed = last.Exists(judged => judged.Counted == Verdict.Fail);
         if (!failed && !known.Any(one => one.IsOpen)) return;
-        var showsGood = isWhole || (retestOf is not null && retestOf == NewestWhole(vin, kind));
+        var showsGood = isWhole || (retestOf is not null && retestOf == NewestWhole(vins, kind));
         var findings = new RunFindings(vin, kind, name, showsGood);
         foreach (var act in findings.Acts(last, known, _tables.Nonconformities.Count).ToList()) _acts.Append(act, person, at, _tables);
     }
@@ -58,10 +60,12 @@ internal sealed class RunFindingWriter(RecordConnection connection, LedgerWriter
         return last.FindAll(judged => !ended.NotCounted.Contains(judged.Step));
     }
 
-    private string? NewestWhole(string vin, string kind)
+    private string? NewestWhole(IEnumerable<string> vins, string kind) => vins.Select(vin => NewestWhole(vin, kind)).Where(newest => newest.Id > 0).OrderBy(newest => newest.Id).LastOrDefault().Run;
+
+    private (long Id, string? Run) NewestWhole(string vin, string kind)
     {
         using var newest = new Statement(
-            connection.Connection.Handle!, "SELECT run FROM run WHERE vin = ? AND station_kind = ? AND mode = 'production' AND partial = 0 ORDER BY id DESC LIMIT 1");
-        return newest.Text(1, vin).Text(2, kind).Next() ? newest.Text(0) : null;
+            connection.Connection.Handle!, "SELECT id, run FROM run WHERE vin = ? AND station_kind = ? AND mode = 'production' AND partial = 0 ORDER BY id DESC LIMIT 1");
+        return newest.Text(1, vin).Text(2, kind).Next() ? (newest.Int(0), newest.Text(1)) : default;
     }
 }

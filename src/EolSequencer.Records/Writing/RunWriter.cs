@@ -79,6 +79,7 @@ internal sealed class RunWriter
         foreach (var source in begun.Sources) _record.Sources.Add(source);
         var first = Convert.ToHexStringLower(_chain.Hash);
         _record.Ledger.Append(n => new LedgerEntry.RunBegun(n, begun.Run, first), _record.Key);
+        _record.Arrivals.Write(begun);
     }
 
     private void End(RunEnded ended)

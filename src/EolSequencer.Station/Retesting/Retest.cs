@@ -58,6 +58,11 @@ public static class Retest
         var named = request.Record.Runs.Find(request.Run);
         var whole = named is { RetestOf: { } of } ? request.Record.Runs.Find(of) : named;
         why = whole is null ? $"{request.Record.Path} has no run '{request.Run}'; 'eol show' lists them" : Misfit(request, station, whole);
+        if (why is null && whole!.Mode == RunMode.Production && request.Record.Vins.Current(whole.Vin) is var right && right != whole.Vin)
+        {
+            why = $"run {whole.Run} was of {whole.Vin}, which was corrected to {right}; run the whole sequence under that number";
+        }
+
         if (why is not null) return null;
         var state = request.Record.Vehicles.Of(whole!.Vin, whole.Mode).At(whole.StationKind);
         if (state is null || state.Run.Run != whole.Run) why = $"run {whole.Run} is not the newest whole run of {whole.Vin} at {whole.StationKind}{(state is null ? "" : $": that is {state.Run.Run}")}; name that one";

@@ -8,6 +8,7 @@ namespace EolSequencer.Cli.Tests.Commands;
 public sealed class ReleaseTests : IDisposable
 {
     private const string Vin = "GFVRRNFP7VF100231";
+    private const string Right = "GFVRRNFP9VF100232";
     private const string Secret = "973158";
 
     private readonly Eol _eol = new();
@@ -45,6 +46,13 @@ public sealed class ReleaseTests : IDisposable
         Together(1, "second person", "quinn", "quinn");
         Together(0, "is conceded", "edda", "quinn");
         As(0, "is released", "quinn", "release", Vin);
+
+        As(1, "wants the role quality", "rita", "vin", "correct", Vin, Right, "--reason", "misread");
+        As(0, $"{Vin} is corrected to {Right}", "quinn", "vin", "correct", Vin, Right, "--reason", "misread");
+        Says(0, $"{Vin} was corrected to {Right} by quinn: misread", "vehicle", Vin);
+        Says(0, $"{Vin} → {Right}, by quinn: misread", "vin", "list");
+        As(1, $"was corrected to {Right}", "quinn", "release", Vin);
+        As(0, "is released", "quinn", "release", Right);
     }
 
     [Theory]
@@ -61,12 +69,15 @@ public sealed class ReleaseTests : IDisposable
     [InlineData("hold", "place", "--from", "2026-11-03T06:00", "--reason", "local time")]
     [InlineData("hold", "place", "--from", "yesterday", "--reason", "x")]
     [InlineData("hold", "lift", "../x", "--reason", "x")]
+    [InlineData("vin", "correct", Vin, Vin, "--reason", "x")]
+    [InlineData("vin", "correct", "../../etc", Vin, "--reason", "x")]
+    [InlineData("vin", "correct", Right, Vin, "--reason", "nothing is recorded under it")]
     public void What_is_mistyped_ends_with_2_and_changes_nothing(params string[] args)
     {
         AddCrew();
         var before = Eol.Run("verify", "--json", "--data", _eol.Data).Output;
 
-        As(2, "error", args[0] is "release" or "hold" ? "quinn" : "edda", args);
+        As(2, "error", args[0] is "release" or "hold" or "vin" ? "quinn" : "edda", args);
 
         Assert.Equal(before, Eol.Run("verify", "--json", "--data", _eol.Data).Output);
     }
