@@ -9,6 +9,20 @@ public sealed class RunTests : IDisposable
     private readonly Eol _eol = new();
 
     [Fact]
+    public void A_rehearsal_asks_for_no_other_station_and_the_log_says_so()
+    {
+        using var plant = new PlantCopy();
+        var sequence = Path.Combine("startup", "startup.yaml");
+        var text = File.ReadAllText(Path.Combine(plant.Root, sequence));
+        plant.Put(sequence, text.Replace("station-kind: startup", "station-kind: startup\nneeds: [torque]", StringComparison.Ordinal));
+
+        var outcome = Eol.Run("run", Path.Combine(plant.Root, sequence), "--station", Path.Combine(plant.Root, "stations", "startup.yaml"), "--vin", "GFVRRNFP7VF100231", "--data", _eol.Data);
+
+        Assert.Equal(0, outcome.Code);
+        Assert.Contains("must have passed torque; a rehearsal does not ask for that", File.ReadAllText(Assert.Single(Directory.GetFiles(Path.Combine(_eol.Data, "log"), "startup_1-*.log"))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_good_vehicle_passes_and_ends_with_0()
     {
         var run = _eol.Startup("--json");

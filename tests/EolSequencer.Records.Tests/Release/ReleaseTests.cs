@@ -97,5 +97,49 @@ public sealed class ReleaseTests : IDisposable
 
     public void Dispose() => _floor.Dispose();
 
+    [Fact]
+    public void A_released_vehicle_that_is_run_again_has_returned_from_its_first_event_on()
+    {
+        _floor.Run(("lamp", Pass));
+        Crew.Done(_floor.Release());
+        Story.Run(_floor.Station, [("lamp", Pass)], mode: RunMode.Rehearsal);
+        Assert.Equal("released", _floor.Ready.State);
+
+        Story.Run(_floor.Station, [], ends: false, only: ["lamp"]);
+
+        Assert.Equal("returned", _floor.Ready.State);
+        Assert.Equal("vehicle-returned", _floor.Crew.Acts()[^1]);
+        var run = _floor.Run(("lamp", Pass));
+        Assert.Equal("released", Crew.Done(_floor.Release()).State);
+        Assert.Equal([run], _floor.Ready.Runs);
+        _floor.Crew.AssertWhole();
+    }
+
+    [Fact]
+    public void What_was_judged_with_other_options_is_run_again_before_the_release()
+    {
+        string[] route = ["startup", "roller"];
+        string Against() => string.Join('\n', _floor.Record.Releases.Of(SampleRun.Vin, [.. route]).Against);
+        Story.Run(_floor.Station, [("brake", Pass)], kind: "roller");
+        var run = Story.Run(_floor.Station, [("lamp", Pass)], with: begun => begun with { Order = begun.Order with { Options = begun.Order.Options.SetItem("drive", new Model.Values.TextValue("fwd")) } });
+
+        Assert.Equal("order-changed", _floor.Crew.Acts()[^1]);
+        Assert.Contains($"station kind 'roller': run startup_1-000001 was for another order than run {run} (drive: 'adw' → 'fwd'); run it there again", Against());
+
+        Story.Run(_floor.Station, [("brake", Pass)], kind: "roller", with: begun => begun with { Order = begun.Order with { Options = begun.Order.Options.SetItem("drive", new Model.Values.TextValue("fwd")) } });
+        Assert.Empty(Against());
+        _floor.Crew.AssertWhole();
+    }
+
+    [Fact]
+    public void Other_facts_of_the_order_are_recorded_and_speak_against_nothing()
+    {
+        _floor.Run(("lamp", Pass));
+        Story.Run(_floor.Station, [("lamp", Pass)], with: begun => begun with { Order = begun.Order with { Facts = begun.Order.Facts.SetItem("software", new Model.Values.TextValue("00483")) } });
+
+        Assert.Equal("order-changed", _floor.Crew.Acts()[^1]);
+        Assert.True(_floor.Ready.IsReady, string.Join('\n', _floor.Ready.Against));
+    }
+
     private string Refused() => _floor.Crew.Refused(Refusal.AgainstRule, () => _floor.Release());
 }
