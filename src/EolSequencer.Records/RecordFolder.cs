@@ -1,4 +1,5 @@
 using EolSequencer.Model.Ports;
+using EolSequencer.Records.Administration;
 using EolSequencer.Records.Chain;
 using EolSequencer.Records.Correcting;
 using EolSequencer.Records.Exporting;
@@ -36,6 +37,7 @@ public sealed class RecordFolder
         Holds = new HoldReader(acts);
         Releases = new ReleaseReader(acts);
         Vins = new VinReader(acts);
+        Acts = new ActReader(files, options);
     }
 
     /// <summary>Full path.</summary>
@@ -67,6 +69,9 @@ public sealed class RecordFolder
 
     /// <summary>Numbers of vehicles that were wrong.</summary>
     public VinReader Vins { get; }
+
+    /// <summary>Who did what, when.</summary>
+    public ActReader Acts { get; }
 
     /// <summary>Opens the record of a folder, or a copy of a record as a single file, also on a medium that cannot be written; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);

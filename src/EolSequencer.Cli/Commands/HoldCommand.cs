@@ -35,8 +35,8 @@ internal static class HoldCommand
     {
         var vins = new Option<string[]>("--vin") { Description = "These vehicles.", HelpName = "VIN", AllowMultipleArgumentsPerToken = true, DefaultValueFactory = _ => [] };
         var fact = new Option<string?>("--fact") { Description = "An order fact or option with its value, such as a part lot, or a part with its serial.", HelpName = "NAME=VALUE" };
-        var from = Moment("--from", "Run begun at this moment or later.");
-        var until = Moment("--until", "Run begun before this moment.");
+        var from = Moments.Option("--from", "Run begun at this moment or later.");
+        var until = Moments.Option("--until", "Run begun before this moment.");
         var station = new Option<string?>("--station") { Description = "Run at this station.", HelpName = "ID" };
         var instrument = new Option<string?>("--instrument") { Description = "Run with this instrument.", HelpName = "ID" };
         var program = new Option<string?>("--program") { Description = "Run by this version of the program.", HelpName = "VERSION" };
@@ -49,8 +49,8 @@ internal static class HoldCommand
             {
                 var pair = parsed.GetValue(fact)?.Split('=', 2);
                 if (pair is [_]) return new Refused(Refusal.Malformed, "a fact is written NAME=VALUE");
-                if (Read(parsed.GetValue(from), out var begin) is { } noBegin) return noBegin;
-                if (Read(parsed.GetValue(until), out var end) is { } noEnd) return noEnd;
+                if (Moments.Read(parsed.GetValue(from), out var begin) is { } noBegin) return noBegin;
+                if (Moments.Read(parsed.GetValue(until), out var end) is { } noEnd) return noEnd;
                 var query = new HoldQuery(
                     [.. parsed.GetRequiredValue(vins)], pair?[0], pair?[1], begin, end, parsed.GetValue(station), parsed.GetValue(instrument), parsed.GetValue(program));
                 return administration.Holds.Place(by, query, parsed.GetRequiredValue(reason));
@@ -70,24 +70,6 @@ internal static class HoldCommand
             (administration, by) => administration.Holds.Lift(by, parsed.GetRequiredValue(id), parsed.GetRequiredValue(reason)),
             hold => (Line(hold), hold)));
         return command;
-    }
-
-    private static Option<string?> Moment(string name, string description) => new(name) { Description = $"{description} With its offset: 2026-11-03T06:00Z.", HelpName = "TIME" };
-
-    /// <summary>A moment with its offset: a local time would mean another one on another computer.</summary>
-    private static Refused? Read(string? text, out DateTimeOffset? moment)
-    {
-        moment = null;
-        if (text is null) return null;
-        string[] forms = ["yyyy-MM-dd'T'HH:mmK", "yyyy-MM-dd'T'HH:mm:ssK", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFK"];
-        var hasOffset = text.EndsWith('Z') || (text.Length > 6 && text[^6] is '+' or '-' && text[^3] == ':');
-        if (!hasOffset || !DateTimeOffset.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var read))
-        {
-            return new Refused(Refusal.Malformed, $"'{text}' is no moment; write it with its offset, such as 2026-11-03T06:00Z or 2026-11-03T07:00+01:00");
-        }
-
-        moment = read.ToUniversalTime();
-        return null;
     }
 
     private static string Line(Hold hold) => $"{hold.Id} ({hold.Reason}) {(hold.Lifted is null ? $"holds, {hold.Matched} matched when it was placed" : $"is lifted: {hold.Lifted}")}";

@@ -34,7 +34,7 @@ internal static class ReleaseCommand
         return command;
     }
 
-    private static ImmutableArray<string> RouteOf(RecordFolder record, string vin) => Route.Of(record, vin, ExpressionsFolder.Open());
+    private static ImmutableArray<string> RouteOf(RecordFolder record, string vin) => new Route(record, ExpressionsFolder.Open()).Of(vin);
 
     private static int Check(IAnsiConsole console, Readiness ready, bool asJson)
     {

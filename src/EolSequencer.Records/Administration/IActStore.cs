@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.History;
@@ -31,11 +32,16 @@ internal interface IActView : IActTables
     /// <summary>The salted hash of a person's PIN or password; null when none is kept.</summary>
     string? SecretHash(string badge);
 
-    /// <summary>What a vehicle has come to in the runs that count.</summary>
-    VehicleState Vehicle(string vin);
+    /// <summary>What speaks for and against a vehicle in the runs that count, by station kind.</summary>
+    /// <param name="vins">All its numbers.</param>
+    ImmutableArray<KindProgress> Progress(IReadOnlyList<string> vins);
 
-    /// <summary>Where else a part that is on a vehicle is by now; null: nowhere.</summary>
-    PartSerial? Elsewhere(PartSerial part);
+    /// <summary>The numbers of vehicles that have a run that counts and are not released, in the order of their first runs.</summary>
+    IReadOnlyList<string> NumbersNotReleased();
+
+    /// <summary>The parts of a vehicle that are elsewhere too, each with where.</summary>
+    /// <param name="vins">All its numbers.</param>
+    IEnumerable<(PartSerial Here, PartSerial There)> SharedParts(IReadOnlyList<string> vins);
 
     /// <summary>The vehicles that a part with this serial is on by now.</summary>
     IReadOnlyList<string> VehiclesWith(PartName part, string serial);

@@ -28,18 +28,22 @@ internal sealed class HoldMatch
 
     /// <summary>The vehicles, by number.</summary>
     public IReadOnlyList<string> Vehicles() =>
-        [.. (NamesOnlyVehicles ? _named : Runs(null).Where(Matches).Select(run => _trail.Current(run.Order.Vin.Text))).Distinct().Order(StringComparer.Ordinal)];
+        [.. (NamesOnlyVehicles ? _named : Runs().Where(Matches).Select(run => _trail.Current(run.Order.Vin.Text))).Distinct().Order(StringComparer.Ordinal)];
 
     /// <summary>Whether one vehicle is held.</summary>
-    /// <param name="vin">Any of its numbers.</param>
-    public bool Holds(string vin)
+    /// <param name="vin">The number that it has by now.</param>
+    /// <param name="begun">The beginnings of its runs that count.</param>
+    public bool Holds(string vin, IEnumerable<RunBegun> begun)
     {
-        if (_named.Count > 0 && !_named.Contains(_trail.Current(vin))) return false;
-        return NamesOnlyVehicles || Runs(vin).Any(Matches);
+        if (_named.Count > 0 && !_named.Contains(vin)) return false;
+        return NamesOnlyVehicles || begun.Any(run => IsAsked(run) && Matches(run));
     }
 
-    private IEnumerable<RunBegun> Runs(string? vin) =>
-        _view.RunsBegun(new RunFilter { Vin = vin, From = _query.From, Until = _query.Until, Station = _query.Station, Most = int.MaxValue });
+    private bool IsAsked(RunBegun run) =>
+        (_query.From is not { } from || run.Wall >= from) && (_query.Until is not { } until || run.Wall < until) && (_query.Station is not { } station || run.Station == station);
+
+    private IEnumerable<RunBegun> Runs() =>
+        _view.RunsBegun(new RunFilter { From = _query.From, Until = _query.Until, Station = _query.Station, Most = int.MaxValue });
 
     private bool Matches(RunBegun run) =>
         (_named.Count == 0 || _named.Contains(_trail.Current(run.Order.Vin.Text)))

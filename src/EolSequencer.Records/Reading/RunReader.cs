@@ -22,7 +22,7 @@ public sealed class RunReader
     public ImmutableArray<RunSummary> List(RunFilter filter) => Read(connection =>
     {
         connection.HoldMoment();
-        var (where, values) = RunWhere.Of(filter, SqliteTables.NumbersOf(connection, filter));
+        var (where, values) = RunWhere.Of(filter, filter.Vin is null ? [] : new SqliteTables(connection).NumbersOf(filter));
         var rows = connection.Connection.Query<RunColumns>($"SELECT {RunColumns.All} FROM run {where} ORDER BY id DESC LIMIT @Most", values);
         return rows.Select(row => row.ToSummary()).ToImmutableArray();
     });

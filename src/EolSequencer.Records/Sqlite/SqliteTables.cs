@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Dapper;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.Administration;
@@ -23,28 +25,30 @@ internal class SqliteTables(RecordConnection connection) : IActView
 
     public IRows<ReleaseRow> Releases { get; } = new JsonRows<ReleaseRow>(connection, "vehicle_release", ActJson.Default.ReleaseRow);
 
-    public IRows<VinCorrectionRow> Corrections { get; } = CorrectionsOf(connection);
+    public IRows<VinCorrectionRow> Corrections { get; } = new JsonRows<VinCorrectionRow>(connection, "vin_correction", ActJson.Default.VinCorrectionRow);
+
+    private VinTrail Trail => new(Corrections);
 
     /// <summary>The numbers of the vehicle that a filter asks for; empty when it asks for none, or for rehearsals, which no correction touches.</summary>
-    public static IReadOnlyList<string> NumbersOf(RecordConnection connection, RunFilter filter) =>
-        filter is { Vin: { } vin, Mode: not RunMode.Rehearsal } ? TrailOf(connection).All(vin) : [];
+    public IReadOnlyList<string> NumbersOf(RunFilter filter) => filter is { Vin: { } vin, Mode: not RunMode.Rehearsal } ? Trail.All(vin) : [];
 
-    /// <summary>Which numbers speak of one vehicle.</summary>
-    public static VinTrail TrailOf(RecordConnection connection) => new(CorrectionsOf(connection));
+    public ImmutableArray<KindProgress> Progress(IReadOnlyList<string> vins) => [.. new VehicleRuns(connection, this, vins, RunMode.Production).InShort()];
 
-    public VehicleState Vehicle(string vin) => VehicleHistory.Of(connection, vin, RunMode.Production);
+    public IReadOnlyList<string> NumbersNotReleased() => connection.Connection.Query<string>(
+        """
+        SELECT vin FROM run INDEXED BY run_counting WHERE mode = 'production' AND vin NOT IN (SELECT key FROM vehicle_release WHERE state = 'released')
+        GROUP BY vin ORDER BY min(id)
+        """).AsList();
 
-    public PartSerial? Elsewhere(PartSerial part) => RecordedSerials.Elsewhere(connection, part.Vin, new PartName(part.Part, part.At), part.Serial);
+    public IEnumerable<(PartSerial Here, PartSerial There)> SharedParts(IReadOnlyList<string> vins) => RecordedSerials.Shared(connection, Trail, vins);
 
-    public IReadOnlyList<string> VehiclesWith(PartName part, string serial) => [.. RecordedSerials.Now(connection, part.Kind, serial).Where(one => part.At.Length == 0 || one.At == part.At).Select(one => one.Vin).Distinct()];
+    public IReadOnlyList<string> VehiclesWith(PartName part, string serial) => [.. RecordedSerials.Now(connection, Trail, part.Kind, serial).Where(one => part.At.Length == 0 || one.At == part.At).Select(one => one.Vin).Distinct()];
 
-    public IEnumerable<RunBegun> RunsBegun(RunFilter filter) => RunBeginnings.Of(connection, filter, NumbersOf(connection, filter));
+    public IEnumerable<RunBegun> RunsBegun(RunFilter filter) => RunBeginnings.Of(connection, filter, NumbersOf(filter));
 
     public string? SecretHash(string badge)
     {
         var find = connection.Prepare("SELECT hash FROM person_secret WHERE badge = ?").Text(1, badge);
         return find.Next() ? find.Text(0) : null;
     }
-
-    private static JsonRows<VinCorrectionRow> CorrectionsOf(RecordConnection connection) => new(connection, "vin_correction", ActJson.Default.VinCorrectionRow);
 }

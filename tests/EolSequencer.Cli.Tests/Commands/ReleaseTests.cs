@@ -30,6 +30,11 @@ public sealed class ReleaseTests : IDisposable
         As(1, "wants the role repairer or engineer", "quinn", "repair", "nc-000001", "--what", "bulb changed");
         As(1, "cannot be released", "quinn", "release", Vin);
 
+        Says(0, "operator: run it at torque", "board");
+        Says(0, "nonconformity nc-000001 (lamps.current) is reworked → operator: retest it at startup", "board");
+        Says(2, "--most counts from 1", "board", "--most", "0");
+        using (var board = JsonDocument.Parse(Look("board", "--json"))) Assert.Equal(1, board.RootElement.GetProperty("InAll").GetInt32());
+
         record.Write((RunBegun)good[0], good, "startup");
         Assert.DoesNotContain("nc-0", Look("nonconformity", "list"), StringComparison.Ordinal);
         foreach (var kind in Kinds()) record.Write((RunBegun)good[0], good, kind);
@@ -51,8 +56,15 @@ public sealed class ReleaseTests : IDisposable
         As(0, $"{Vin} is corrected to {Right}", "quinn", "vin", "correct", Vin, Right, "--reason", "misread");
         Says(0, $"{Vin} was corrected to {Right} by quinn: misread", "vehicle", Vin);
         Says(0, $"{Vin} → {Right}, by quinn: misread", "vin", "list");
+        Says(0, "nothing keeps it: quality can release it", "board");
         As(1, $"was corrected to {Right}", "quinn", "release", Vin);
         As(0, "is released", "quinn", "release", Right);
+
+        Says(0, "every vehicle that was run is released", "board");
+        Says(0, "rita  repair-done", "acts", "--vin", Right);
+        Says(0, "release-signed", "acts", "--person", "quinn", "--from", "2020-01-01T00:00Z");
+        Says(2, "is no moment", "acts", "--until", "yesterday");
+        using (var acts = JsonDocument.Parse(Look("acts", "--act", "repair-done", "--json"))) Assert.Equal("bulb changed", acts.RootElement[0].GetProperty("About").GetProperty("what").GetString());
     }
 
     [Theory]
