@@ -1,7 +1,11 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using EolSequencer.Cli.Administering;
 using EolSequencer.Cli.Output;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Plants;
+using EolSequencer.Records;
+using EolSequencer.Station.Releasing;
 using Spectre.Console;
 
 namespace EolSequencer.Cli.Commands;
@@ -41,10 +45,15 @@ internal static class NonconformityCommand
         var command = new Command("open", "Opens one that a person saw; failed steps open theirs themselves.") { vin, code, place, note };
         options.AddTo(command);
         command.SetAction(parsed => new ActSession(console, options.Of(parsed)).Run(
-            (administration, by) => administration.Nonconformities.Open(by, parsed.GetRequiredValue(vin), parsed.GetRequiredValue(code), parsed.GetValue(place), parsed.GetRequiredValue(note)),
+            (administration, by) => administration.Nonconformities.Open(
+                by, parsed.GetRequiredValue(vin), parsed.GetRequiredValue(code), parsed.GetValue(place), parsed.GetRequiredValue(note), CatalogueOf(parsed.GetRequiredValue(options.Data), parsed.GetRequiredValue(vin))),
             NonconformityText.Tell));
         return command;
     }
+
+    /// <summary>The catalogue of the vehicle's plant, as its newest run that counts had it; empty when none is known.</summary>
+    private static ImmutableArray<CatalogueCode> CatalogueOf(string data, string vin) =>
+        RecordFolder.Open(data) is FolderResult<RecordFolder>.Opened { Folder: var record } && new RecordedPlants(record, ExpressionsFolder.Open()).Of(vin) is { } plant ? plant.Nonconformities : [];
 
     private static Command Inspect(IAnsiConsole console)
     {

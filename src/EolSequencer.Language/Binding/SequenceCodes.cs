@@ -98,6 +98,12 @@ public static class SequenceCodes
     public static readonly DiagnosticCode OtherPicture = Error("SEQ036",
         "A picture of another kind than its name says", "save it as what its ending says, or correct the ending");
 
+    public static readonly DiagnosticCode UnknownNonconformity = Error("SEQ037",
+        "A nonconformity that the plant's catalogue does not have", "add it to  nonconformities  of plant.yaml, or correct the code");
+
+    public static readonly DiagnosticCode UnknownWhere = Error("SEQ038",
+        "A place that the plant's catalogue does not have for a nonconformity", "add it to its  where  in plant.yaml, or correct it");
+
     public static readonly DiagnosticCode NothingToExpect = Error("SEQ040",
         "Something is expected of a step that finds no value", "leave  expect  out; time is judged with  takes");
 

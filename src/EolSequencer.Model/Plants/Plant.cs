@@ -45,4 +45,7 @@ public sealed record Plant
 
     /// <summary>Where the operator may stand, in written order.</summary>
     public ImmutableArray<PlantPlace> Places { get; init; } = [];
+
+    /// <summary>The nonconformities that steps and people may name, in written order; empty: any.</summary>
+    public ImmutableArray<CatalogueCode> Nonconformities { get; init; } = [];
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using EolSequencer.Model.Plants;
 using EolSequencer.Records.Administration;
 using EolSequencer.Records.People;
 
@@ -17,9 +18,10 @@ public sealed class NonconformityService
     /// <summary>Opens one that a person saw.</summary>
     /// <param name="code">What it is, by the plant's catalogue.</param>
     /// <param name="place">Where on the vehicle; null: not said.</param>
-    public Outcome<Nonconformity> Open(SignedIn by, string vin, string code, string? place, string note)
+    /// <param name="catalogue">What the plant lets people name; empty: the plant is not known, or has no catalogue.</param>
+    public Outcome<Nonconformity> Open(SignedIn by, string vin, string code, string? place, string note, ImmutableArray<CatalogueCode> catalogue = default)
     {
-        var fault = TextRules.Vin(vin) ?? TextRules.Id("code", code) ?? (place is null ? null : TextRules.Name("place", place)) ?? TextRules.Text("note", note);
+        var fault = TextRules.Vin(vin) ?? TextRules.Id("code", code) ?? (place is null ? null : TextRules.Name("place", place)) ?? TextRules.Text("note", note) ?? CatalogueFault(catalogue.IsDefault ? [] : catalogue, code, place);
         return _desk.Change<Nonconformity>("open a nonconformity", by, [Role.Operator, Role.Repairer, Role.Engineer, Role.Quality], fault, turn =>
         {
             if (turn.Corrections.Find(vin)?.Corrected is { } right) return Refused.AgainstRule($"{vin} was corrected to {right}; open it for that number");
@@ -63,6 +65,13 @@ public sealed class NonconformityService
             turn.Nonconformities.Find(id) is not { } row ? Refused.Unknown($"there is no nonconformity '{id}'; 'eol nonconformity list' shows them")
             : row.IsOpen ? decide(turn, row)
             : Refused.AgainstRule($"'{id}' is {row.State}; open another one for what was found since"));
+
+    private static Refused? CatalogueFault(ImmutableArray<CatalogueCode> catalogue, string code, string? place)
+    {
+        if (catalogue.IsEmpty) return null;
+        if (catalogue.FirstOrDefault(one => one.Code == code) is not { } known) return Refused.Unknown($"the plant's catalogue has no nonconformity '{code}'; it has {string.Join(", ", catalogue.Select(one => one.Code))}");
+        return place is null || known.Where.IsEmpty || known.Where.Contains(place) ? null : Refused.Unknown($"'{code}' is never at {TextRules.Quote(place)} by the plant's catalogue; write one of {string.Join(", ", known.Where)}");
+    }
 
     private static Refused? PartFault(ImmutableArray<FittedPart> parts)
     {

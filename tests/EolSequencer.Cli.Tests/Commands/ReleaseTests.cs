@@ -46,6 +46,8 @@ public sealed class ReleaseTests : IDisposable
         As(1, "is released already, by quinn", "quinn", "release", Vin);
         Assert.Equal(0, Eol.Run("verify", "--data", _eol.Data).Code);
 
+        As(2, "the plant's catalogue has no nonconformity 'dirt'; it has vin_plate_differs", "rita", "nonconformity", "open", Vin, "--code", "dirt", "--note", "seen");
+        As(2, "'leak' is never at 'roof' by the plant's catalogue; write one of coolant", "rita", "nonconformity", "open", Vin, "--code", "leak", "--place", "roof", "--note", "seen");
         As(0, "is open", "rita", "nonconformity", "open", Vin, "--code", "scratch", "--place", "left door", "--note", "seen on the lorry");
         using (var json = JsonDocument.Parse(Look("release", Vin, "--check", "--json"))) Assert.Equal("returned", json.RootElement.GetProperty("State").GetString());
         Together(1, "second person", "quinn", "quinn");

@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
+using EolSequencer.Model.Plants;
+using EolSequencer.Model.Texts;
 using EolSequencer.Records.Administration;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.Tests.Samples;
 using static EolSequencer.Model.Judging.Verdict;
 
@@ -10,6 +14,22 @@ namespace EolSequencer.Records.Tests.Nonconformities;
 public sealed class NonconformityTests : IDisposable
 {
     private readonly Floor _floor = new();
+
+    [Theory]
+    [InlineData("scratch", null, null)]
+    [InlineData("scratch", "anywhere", null)]
+    [InlineData("leak", "oil", null)]
+    [InlineData("leak", null, null)]
+    [InlineData("leak", "roof", "'leak' is never at 'roof'")]
+    [InlineData("dirt", null, "has no nonconformity 'dirt'; it has scratch, leak")]
+    public void What_a_person_opens_stands_in_the_plants_catalogue_when_there_is_one(string code, string? place, string? why)
+    {
+        ImmutableArray<CatalogueCode> catalogue = [new("scratch", LocalText.Plain("Scratch"), []), new("leak", LocalText.Plain("Leak"), ["oil", "fuel"])];
+        Outcome<Nonconformity> Open() => _floor.Office.Open(_floor.Crew["opal"], SampleRun.Vin, code, place, "seen", catalogue);
+
+        if (why is null) Assert.Equal(code, Crew.Done(Open()).Code);
+        else Assert.Contains(why, _floor.Crew.Refused(Refusal.Unknown, Open));
+    }
 
     [Fact]
     public void A_failed_step_opens_one_with_what_was_found()

@@ -42,6 +42,7 @@ internal static class PlantBinder
             new("languages", Forms.List(LanguageCheck.Form), "languages its people read (ISO 639-1); a text in languages that lacks one is told"),
             new("planned", Forms.Map(PlannedTimesBinder.Shape), "what a plan counts for prompts and exchanges"),
             new("places", Forms.Names(Ids.NameForm, Forms.Texts), "where an operator stands; steps name them with 'place'"),
+            CatalogueBinder.Key,
         ]);
 
     /// <summary>The plant; null: already reported.</summary>
@@ -66,6 +67,7 @@ internal static class PlantBinder
             Languages = languages,
             Planned = PlannedTimesBinder.Read(keys),
             Places = Places(keys.FreeMap("places"), languages, report),
+            Nonconformities = CatalogueBinder.Read(keys.FreeMap("nonconformities"), languages, report),
         };
     }
 

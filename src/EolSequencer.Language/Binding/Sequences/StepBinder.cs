@@ -78,7 +78,7 @@ internal static class StepBinder
             Planned = shape.Knows("planned") ? keys.Duration("planned") : null,
             Requirements = shape.Knows("requirement") ? Requirements(keys) : [],
             Repair = shape.Knows("repair") ? PromptTexts.Read(keys, "repair", scope) : null,
-            Nonconformity = shape.Knows("nonconformity") ? NonconformityBinder.Read(keys, scope.Report) : null,
+            Nonconformity = shape.Knows("nonconformity") ? NonconformityBinder.Read(keys, scope) : null,
         };
     }
 
