@@ -55,6 +55,7 @@ internal static class RunJson
         cause = judged.Cause?.Word(),
         detail = judged.Detail,
         requirements = judged.Requirements.IsEmpty ? null : judged.Requirements.ToArray(),
+        part = judged.Part,
         repair = judged.Repair?.Versions.ToDictionary(version => version.Language, version => version.Text),
         criteria = judged.Criteria.Select(one => new
         {

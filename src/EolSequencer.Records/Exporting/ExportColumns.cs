@@ -57,6 +57,7 @@ internal static class ExportColumns
         new("detail", step => ExportValue.Of(step.Judged.Detail)),
         new("requirements", step => Several(step.Judged.Requirements)),
         new("nonconformity", step => ExportValue.Of(step.Judged.Nonconformity)),
+        new("part", step => ExportValue.Of(step.Judged.Part)),
         new("instrument", step => Several(step.Judged.Readings.Select(reading => reading.Instrument).OfType<string>().Distinct())),
     ];
 

@@ -59,9 +59,13 @@ internal sealed class StepComparison(StepOutcomes outcomes)
     public static Judged? Of(Judged judged, string index) =>
         judged.Criteria.FirstOrDefault(criterion => criterion.Of == index) is { } own ? judged with { Criteria = [own], Measured = own.Verdict } : null;
 
+    /// <summary>Whether it is about a value, not about the time taken or about where a part with that serial is: that stands beside the step's own value.</summary>
+    private static bool IsValue(Judged judged, CriterionResult criterion) =>
+        criterion.Of != TimeCriterion && (criterion.Of != SerialCheck.Criterion || judged.Criteria[0].Of.Length > 0);
+
     private static IEnumerable<Miss> Values(Judged judged, ExpectedValue expected, string? index)
     {
-        var found = judged.Criteria.Where(criterion => criterion.Of != TimeCriterion && (index ?? criterion.Of) == criterion.Of).ToList();
+        var found = judged.Criteria.Where(criterion => IsValue(judged, criterion) && (index ?? criterion.Of) == criterion.Of).ToList();
         if (found.Count == 0) yield return new Miss(expected.Place, $"value of {NameOf(judged.Step, index)}", "one", "none", judged);
         foreach (var criterion in found)
         {
