@@ -23,6 +23,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ReleaseCommand.Make(console),
     BoardCommand.Make(console),
     HoldCommand.Make(console),
+    ApproveCommand.Make(console),
     PersonCommand.Make(console),
     ActsCommand.Make(console),
     VehicleCommand.Make(console),

@@ -10,6 +10,7 @@ using EolSequencer.Records.Parts;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Verify;
 using EolSequencer.Records.Witnessing;
@@ -38,6 +39,7 @@ public sealed class RecordFolder
         Releases = new ReleaseReader(acts);
         Vins = new VinReader(acts);
         Acts = new ActReader(files, options);
+        Approvals = new ApprovalReader(acts);
     }
 
     /// <summary>Full path.</summary>
@@ -72,6 +74,9 @@ public sealed class RecordFolder
 
     /// <summary>Who did what, when.</summary>
     public ActReader Acts { get; }
+
+    /// <summary>Which sequence texts may be used in production.</summary>
+    public ApprovalReader Approvals { get; }
 
     /// <summary>Opens the record of a folder, or a copy of a record as a single file, also on a medium that cannot be written; makes and changes nothing.</summary>
     public static FolderResult<RecordFolder> Open(string path) => Open(path, RecordOptions.Usual);

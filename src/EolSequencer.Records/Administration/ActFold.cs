@@ -3,6 +3,7 @@ using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 
 namespace EolSequencer.Records.Administration;
 
@@ -16,5 +17,6 @@ internal static class ActFold
         HoldFold.Apply(act, tables.Holds);
         VinFold.Apply(act, by, tables.Corrections);
         ReleaseFold.Apply(act, by, tables.Releases, new VinTrail(tables.Corrections));
+        SequenceControlFold.Apply(act, by, tables.Drafts, tables.Approvals);
     }
 }

@@ -5,6 +5,7 @@ using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 
 namespace EolSequencer.Records.Administration;
 
@@ -39,4 +40,9 @@ namespace EolSequencer.Records.Administration;
 [JsonSerializable(typeof(OrderChanged))]
 [JsonSerializable(typeof(VinCorrected))]
 [JsonSerializable(typeof(VinCorrectionRow))]
+[JsonSerializable(typeof(SequenceSubmitted))]
+[JsonSerializable(typeof(SequenceApproved))]
+[JsonSerializable(typeof(ApprovalWithdrawn))]
+[JsonSerializable(typeof(DraftRow))]
+[JsonSerializable(typeof(ApprovalRow))]
 internal sealed partial class ActJson : JsonSerializerContext;

@@ -31,6 +31,9 @@ internal static class ActKinds
         ("vehicle-returned", ActJson.Default.VehicleReturned),
         ("order-changed", ActJson.Default.OrderChanged),
         ("vin-corrected", ActJson.Default.VinCorrected),
+        ("sequence-submitted", ActJson.Default.SequenceSubmitted),
+        ("sequence-approved", ActJson.Default.SequenceApproved),
+        ("approval-withdrawn", ActJson.Default.ApprovalWithdrawn),
     ];
 
     public static IEnumerable<string> Words => All.Select(kind => kind.Word);

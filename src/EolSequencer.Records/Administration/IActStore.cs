@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Events;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Records.History;
 using EolSequencer.Records.Parts;
@@ -32,6 +33,9 @@ internal interface IActView : IActTables
     /// <summary>The salted hash of a person's PIN or password; null when none is kept.</summary>
     string? SecretHash(string badge);
 
+    /// <summary>The text of a file that is kept under this hash; null when none is.</summary>
+    string? SourceText(string hash);
+
     /// <summary>What speaks for and against a vehicle in the runs that count, by station kind.</summary>
     /// <param name="vins">All its numbers.</param>
     ImmutableArray<KindProgress> Progress(IReadOnlyList<string> vins);
@@ -59,6 +63,9 @@ internal interface IActTurn : IActView
     /// <summary>Appends an act to the ledger and folds it into the tables.</summary>
     /// <param name="by">Badge of the person; null: the program itself.</param>
     void Append(Act act, string? by);
+
+    /// <summary>Keeps the text of a file, beside the ledger; an act names its hash.</summary>
+    void KeepSource(SourceCopy source);
 
     /// <summary>Keeps the salted hash of a person's PIN or password, beside the ledger.</summary>
     void KeepSecretHash(string badge, string hash);

@@ -3,6 +3,7 @@ using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 
 namespace EolSequencer.Records.Administration;
 
@@ -18,4 +19,8 @@ internal interface IActTables
     IRows<ReleaseRow> Releases { get; }
 
     IRows<VinCorrectionRow> Corrections { get; }
+
+    IRows<DraftRow> Drafts { get; }
+
+    IRows<ApprovalRow> Approvals { get; }
 }

@@ -3,6 +3,7 @@ using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 
 namespace EolSequencer.Records.Administration;
 
@@ -19,6 +20,10 @@ internal sealed class MemoryTables : IActTables
 
     public MemoryRows<VinCorrectionRow> Corrections { get; } = new(ActJson.Default.VinCorrectionRow);
 
+    public MemoryRows<DraftRow> Drafts { get; } = new(ActJson.Default.DraftRow);
+
+    public MemoryRows<ApprovalRow> Approvals { get; } = new(ActJson.Default.ApprovalRow);
+
     IRows<PersonRow> IActTables.People => People;
 
     IRows<NonconformityRow> IActTables.Nonconformities => Nonconformities;
@@ -29,7 +34,14 @@ internal sealed class MemoryTables : IActTables
 
     IRows<VinCorrectionRow> IActTables.Corrections => Corrections;
 
+    IRows<DraftRow> IActTables.Drafts => Drafts;
+
+    IRows<ApprovalRow> IActTables.Approvals => Approvals;
+
     /// <summary>Each table by its name in the database, with its rows as they must be.</summary>
-    public IEnumerable<(string Table, IReadOnlyDictionary<string, string> Rows)> Named => 
-        [("person", People.Texts), ("nonconformity", Nonconformities.Texts), ("hold", Holds.Texts), ("vehicle_release", Releases.Texts), ("vin_correction", Corrections.Texts)];
+    public IEnumerable<(string Table, IReadOnlyDictionary<string, string> Rows)> Named =>
+    [
+        ("person", People.Texts), ("nonconformity", Nonconformities.Texts), ("hold", Holds.Texts), ("vehicle_release", Releases.Texts), ("vin_correction", Corrections.Texts),
+        ("sequence_draft", Drafts.Texts), ("sequence_approval", Approvals.Texts),
+    ];
 }

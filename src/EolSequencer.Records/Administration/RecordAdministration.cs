@@ -3,6 +3,7 @@ using EolSequencer.Records.Holds;
 using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
 
 namespace EolSequencer.Records.Administration;
 
@@ -18,6 +19,7 @@ public sealed class RecordAdministration
         Holds = new HoldService(desk);
         Vins = new VinService(desk);
         Releases = new ReleaseService(desk);
+        Approvals = new ApprovalService(desk);
     }
 
     /// <summary>Badge and PIN or password.</summary>
@@ -37,4 +39,7 @@ public sealed class RecordAdministration
 
     /// <summary>Which vehicles may leave.</summary>
     public ReleaseService Releases { get; }
+
+    /// <summary>Which sequence texts may be used in production.</summary>
+    public ApprovalService Approvals { get; }
 }

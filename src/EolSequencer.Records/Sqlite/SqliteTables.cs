@@ -11,6 +11,8 @@ using EolSequencer.Records.Parts;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 using EolSequencer.Records.Release;
+using EolSequencer.Records.SequenceControl;
+using EolSequencer.Records.Writing;
 
 namespace EolSequencer.Records.Sqlite;
 
@@ -34,6 +36,10 @@ internal class SqliteTables(RecordConnection connection) : IActView
 
     public ImmutableArray<KindProgress> Progress(IReadOnlyList<string> vins) => [.. new VehicleRuns(connection, this, vins, RunMode.Production).InShort()];
 
+    public IRows<DraftRow> Drafts { get; } = new JsonRows<DraftRow>(connection, "sequence_draft", ActJson.Default.DraftRow);
+
+    public IRows<ApprovalRow> Approvals { get; } = new JsonRows<ApprovalRow>(connection, "sequence_approval", ActJson.Default.ApprovalRow);
+
     public IReadOnlyList<string> NumbersNotReleased() => connection.Connection.Query<string>(
         """
         SELECT vin FROM run INDEXED BY run_counting WHERE mode = 'production' AND vin NOT IN (SELECT key FROM vehicle_release WHERE state = 'released')
@@ -45,6 +51,12 @@ internal class SqliteTables(RecordConnection connection) : IActView
     public IReadOnlyList<string> VehiclesWith(PartName part, string serial) => [.. RecordedSerials.Now(connection, Trail, part.Kind, serial).Where(one => part.At.Length == 0 || one.At == part.At).Select(one => one.Vin).Distinct()];
 
     public IEnumerable<RunBegun> RunsBegun(RunFilter filter) => RunBeginnings.Of(connection, filter, NumbersOf(filter));
+
+    public string? SourceText(string hash)
+    {
+        var find = connection.Prepare("SELECT bytes FROM source WHERE hash = ?").Text(1, hash);
+        return find.Next() ? SourceBytes.TextOf(find.Blob(0)) : null;
+    }
 
     public string? SecretHash(string badge)
     {

@@ -1,3 +1,4 @@
+using EolSequencer.Model.Sequences;
 using EolSequencer.Records.Administration;
 using EolSequencer.Records.Writing;
 
@@ -12,6 +13,8 @@ internal sealed class SqliteTurn(RecordConnection connection, SealingKey key, Da
     public DateTimeOffset Now => now;
 
     public void Append(Act act, string? by) => _acts.Append(act, by, now, this);
+
+    public void KeepSource(SourceCopy source) => new SourceTable(_connection).Add(source);
 
     public void KeepSecretHash(string badge, string hash) => _connection
         .Prepare("INSERT INTO person_secret (badge, hash) VALUES (?, ?) ON CONFLICT (badge) DO UPDATE SET hash = excluded.hash")

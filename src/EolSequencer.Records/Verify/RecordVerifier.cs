@@ -36,6 +36,7 @@ internal sealed class RecordVerifier(RecordConnection connection)
         if (witness is not null) new WitnessCheck(connection, _findings).Compare(witness);
         KeyCheck.Walk(connection, _ledger, _findings);
         ActTableCheck.Walk(connection, _ledger, _findings);
+        DraftFileCheck.Walk(connection, _ledger, _findings);
         WalkRuns("SELECT id, run, ended_utc FROM run ORDER BY id");
         OrphanCheck.Walk(connection, _ledger, _runs, _findings);
     });
