@@ -1,5 +1,6 @@
 using System.CommandLine;
 using EolSequencer.Cli.Exporting;
+using EolSequencer.Model.Events;
 using EolSequencer.Records.Exporting;
 using Spectre.Console;
 
@@ -21,8 +22,9 @@ internal static class ExportCommand
         var station = new Option<string?>("--station") { Description = "Only the runs of this station.", HelpName = "ID" };
         var vin = new Option<string?>("--vin") { Description = "Only the runs of this vehicle.", HelpName = "VIN" };
         var rehearsals = new Option<bool>("--rehearsals") { Description = "Rehearsals instead of production runs; every line says which it is." };
+        var checks = new Option<bool>("--checks") { Description = "Checks of stations against their references instead of production runs." };
         var data = DataOption.Make();
-        var command = new Command("export", "Writes runs or step results as JSON Lines or CSV.") { subject, form, file, replace, from, to, station, vin, rehearsals, data };
+        var command = new Command("export", "Writes runs or step results as JSON Lines or CSV.") { subject, form, file, replace, from, to, station, vin, rehearsals, checks, data };
         command.SetAction(parsed => new ExportSession(console, new ExportChoices
         {
             Subject = parsed.GetRequiredValue(subject) == "runs" ? ExportSubject.Runs : ExportSubject.Steps,
@@ -33,7 +35,7 @@ internal static class ExportCommand
             To = parsed.GetValue(to),
             Station = parsed.GetValue(station),
             Vin = parsed.GetValue(vin),
-            Rehearsals = parsed.GetValue(rehearsals),
+            Mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : parsed.GetValue(checks) ? RunMode.Check : RunMode.Production,
             Data = parsed.GetRequiredValue(data),
         }).Run());
         return command;

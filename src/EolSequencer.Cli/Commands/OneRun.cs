@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Ports;
+using EolSequencer.Records.Reading;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Simulators.Faults;
@@ -22,6 +23,9 @@ internal sealed record OneRun
 
     /// <summary>Knows the parts of other vehicles, for runs that count.</summary>
     public required IPartSerials Serials { get; init; }
+
+    /// <summary>The runs in the record.</summary>
+    public required RunReader Runs { get; init; }
     public required ulong Seed { get; init; }
     public ImmutableArray<InjectedFault> Faults { get; init; } = [];
     public ImmutableArray<string> Only { get; init; } = [];

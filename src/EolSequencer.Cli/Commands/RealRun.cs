@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Cli.Operators;
 using EolSequencer.Devices.Adapters;
-using EolSequencer.Model.Events;
 using EolSequencer.Model.Ports;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
@@ -41,7 +40,8 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Operator = OperatorOf(loop, run, simulated?.Operator),
                     Journal = run.Journal,
                     Time = loop.Time,
-                    Mode = isSimulated ? RunMode.Rehearsal : RunMode.Production,
+                    Mode = SimulatedStation.ModeOf(station, sequence),
+                    Runs = run.Runs,
                     Seed = isSimulated ? run.Seed : null,
                     Injected = [.. run.Faults.Select(fault => fault.ToString())],
                     Only = run.Only,

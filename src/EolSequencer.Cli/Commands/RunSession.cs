@@ -77,6 +77,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
             Journal = journal,
             Note = log.Noted,
             Serials = folder.Record.Serials,
+            Runs = folder.Record.Runs,
             Seed = seed,
             Faults = ready.Faults,
             Only = ready.Only,

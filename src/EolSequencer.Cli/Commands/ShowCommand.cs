@@ -16,17 +16,18 @@ internal static class ShowCommand
     {
         var run = new Argument<string?>("RUN") { Description = "A run in full; without it the list of runs.", Arity = ArgumentArity.ZeroOrOne };
         var rehearsals = new Option<bool>("--rehearsals") { Description = "Shows rehearsals instead of production runs." };
+        var checks = new Option<bool>("--checks") { Description = "Shows checks of stations against their references instead of production runs." };
         var most = new Option<int>("--most") { Description = "The most runs to list.", HelpName = "N", DefaultValueFactory = _ => 20 };
         var language = LanguageOption.Make("Language of what authors wrote for repair.");
         var data = DataOption.Make();
         var json = JsonOption.Make();
-        var command = new Command("show", "Shows runs, or one run in full.") { run, rehearsals, most, language, data, json };
+        var command = new Command("show", "Shows runs, or one run in full.") { run, rehearsals, checks, most, language, data, json };
         command.SetAction(parsed =>
         {
             var result = RecordFolder.Open(parsed.GetRequiredValue(data));
             if (result is not FolderResult<RecordFolder>.Opened { Folder: var record }) return Refusals.Folder(console, result);
             var asJson = parsed.GetValue(json);
-            var mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : RunMode.Production;
+            var mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : parsed.GetValue(checks) ? RunMode.Check : RunMode.Production;
             if (parsed.GetValue(run) is { } id) return One(console, record, id, asJson, parsed.GetRequiredValue(language));
             return List(console, record.Runs.List(new RunFilter { Mode = mode, Most = parsed.GetValue(most) }), mode, asJson);
         });
@@ -51,7 +52,12 @@ internal static class ShowCommand
 
         if (runs.Count == 0)
         {
-            console.WriteLine(mode == RunMode.Production ? "no production runs; 'eol show --rehearsals' lists rehearsals" : "no rehearsals");
+            console.WriteLine(mode switch
+            {
+                RunMode.Production => "no production runs; 'eol show --rehearsals' lists rehearsals",
+                RunMode.Check => "no checks of stations",
+                _ => "no rehearsals",
+            });
             return ExitCode.Pass;
         }
 
@@ -89,7 +95,7 @@ internal static class ShowCommand
         stationKind = run.StationKind,
         sequence = run.Sequence,
         revision = run.Revision,
-        mode = run.Mode == RunMode.Production ? "production" : "rehearsal",
+        mode = run.Mode.ToString().ToLowerInvariant(),
         inPart = run.IsPartial,
         retestOf = run.RetestOf,
         begun = run.Begun.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),

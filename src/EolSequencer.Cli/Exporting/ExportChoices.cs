@@ -1,3 +1,4 @@
+using EolSequencer.Model.Events;
 using EolSequencer.Records.Exporting;
 
 namespace EolSequencer.Cli.Exporting;
@@ -19,6 +20,6 @@ internal sealed record ExportChoices
     public string? To { get; init; }
     public string? Station { get; init; }
     public string? Vin { get; init; }
-    public bool Rehearsals { get; init; }
+    public RunMode Mode { get; init; }
     public required string Data { get; init; }
 }

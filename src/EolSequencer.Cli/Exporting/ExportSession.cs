@@ -55,7 +55,7 @@ internal sealed class ExportSession(IAnsiConsole console, ExportChoices choices)
 
     private int Tell(ExportCount count, string done)
     {
-        var what = choices.Rehearsals ? "rehearsal" : "production run";
+        var what = choices.Mode switch { RunMode.Rehearsal => "rehearsal", RunMode.Check => "check of a station", _ => "production run" };
         _told.WriteLine($"{Words.Count(count.Lines, "line")} of {Words.Count(count.Runs, what)} {done}");
         return ExitCode.Pass;
     }
@@ -72,7 +72,7 @@ internal sealed class ExportSession(IAnsiConsole console, ExportChoices choices)
         if (fault is not null) return null;
         return new ExportFilter
         {
-            Mode = choices.Rehearsals ? RunMode.Rehearsal : RunMode.Production,
+            Mode = choices.Mode,
             Vin = choices.Vin,
             Station = choices.Station,
             From = from,

@@ -32,12 +32,13 @@ internal static class RunTable
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{begun.Order.Vin}[/]  {begun.Order.VehicleType}: {options}");
         console.MarkupLineInterpolated($"run {begun.Run}, {begun.Sequence} revision {begun.Revision}, station {begun.Station}{Rehearsal(begun)}");
-        foreach (var overdue in Calibrations.OverdueIn(begun)) console.MarkupLineInterpolated($"[magenta]![/] {overdue}");
+        foreach (var overdue in Calibrations.OverdueIn(begun).Concat(begun.Unfit)) console.MarkupLineInterpolated($"[magenta]![/] {overdue}");
     }
 
     private static string Rehearsal(RunBegun begun)
     {
         if (begun.Mode == RunMode.Production) return "";
+        if (begun.Mode == RunMode.Check) return ", a check of the station";
         var faults = begun.Injected.IsEmpty ? "no fault put in" : $"faults put in: {string.Join(", ", begun.Injected)}";
         return $", rehearsal (seed {begun.Seed}, {faults})";
     }

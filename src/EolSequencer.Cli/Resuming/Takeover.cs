@@ -28,7 +28,7 @@ internal sealed class Takeover(IAnsiConsole told, RunChoices choices, StopSignal
         {
             if (Load(summary, ready.Vehicle.Station) is not { } broken) continue;
             if (place == 0) broken = LeaveSafe(broken, ready.Vehicle.Station);
-            var mode = SimulatedStation.Serves(ready.Vehicle.Station) ? RunMode.Rehearsal : RunMode.Production;
+            var mode = SimulatedStation.ModeOf(ready.Vehicle.Station, ready.Vehicle.Sequence);
             var whyNot = place > 0 ? "a later run has begun"
                 : choices.Anew ? "a new run was asked for"
                 : broken.WhyNot(ready.Vehicle.Order, ready.Vehicle.Plant, mode, TimeProvider.System.GetUtcNow());
@@ -86,6 +86,7 @@ internal sealed class Takeover(IAnsiConsole told, RunChoices choices, StopSignal
             Journal = hold.ContinueRun(broken.Run),
             Note = log.Noted,
             Serials = folder.Record.Serials,
+            Runs = folder.Record.Runs,
             Seed = broken.Begun.Seed ?? choices.Seed,
             Faults = faults,
             Only = broken.Begun.OnlySteps,

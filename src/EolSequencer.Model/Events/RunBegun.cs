@@ -28,7 +28,7 @@ public sealed record RunBegun : RunEvent
     /// <summary>Who began it; null at a station without log-in.</summary>
     public string? Person { get; init; }
 
-    /// <summary>Production, or a rehearsal that never counts.</summary>
+    /// <summary>Production, or a rehearsal or check of the station that never counts for a vehicle.</summary>
     public required RunMode Mode { get; init; }
 
     /// <summary>Seed of a rehearsal; null in production.</summary>
@@ -45,6 +45,9 @@ public sealed record RunBegun : RunEvent
 
     /// <summary>The instruments bound to the roles.</summary>
     public ImmutableArray<InstrumentInUse> Instruments { get; init; } = [];
+
+    /// <summary>What speaks against the station, for people, where the plant lets it go on all the same; empty: nothing.</summary>
+    public ImmutableArray<string> Unfit { get; init; } = [];
 
     /// <summary>Steps that are not to be run because only some were asked for (<c>--only</c>); empty: all.</summary>
     public ImmutableArray<string> OnlySteps { get; init; } = [];
@@ -66,6 +69,8 @@ public enum RunMode
     Production,
     /// <summary>Marked, and kept out of production figures and release.</summary>
     Rehearsal,
+    /// <summary>A station was checked against its reference: as durable as production, and about no vehicle.</summary>
+    Check,
 }
 
 /// <summary>An instrument and the day its calibration is due (null: not stated).</summary>

@@ -1,6 +1,6 @@
 namespace EolSequencer.Model.Plants;
 
-/// <summary>What becomes of production runs at a station with an instrument whose calibration is not known to be in force.</summary>
+/// <summary>What becomes of production runs at a station that is not known to measure right: an instrument whose calibration is over, a check that was not passed.</summary>
 public enum OverdueRule
 {
     /// <summary>None begins.</summary>

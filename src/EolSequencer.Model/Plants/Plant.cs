@@ -34,6 +34,9 @@ public sealed record Plant
     /// <summary>What becomes of production runs with an instrument that is overdue for calibration.</summary>
     public OverdueRule OverdueInstruments { get; init; } = OverdueRule.Refuse;
 
+    /// <summary>What becomes of production runs at a station whose check against its reference is due or was not passed.</summary>
+    public OverdueRule OverdueCheck { get; init; } = OverdueRule.Refuse;
+
     /// <summary>The station kinds that a vehicle must pass, in order.</summary>
     public required ImmutableArray<RouteStop> Route { get; init; }
 

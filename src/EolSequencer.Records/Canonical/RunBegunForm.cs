@@ -35,6 +35,7 @@ internal static class RunBegunForm
         json.WriteString("zone"u8, begun.Zone);
         json.WriteString("wall"u8, UtcText.Of(begun.Wall));
         WriteInstruments(json, begun);
+        json.WriteTexts("unfit"u8, begun.Unfit);
         json.WriteTexts("only"u8, begun.OnlySteps);
         json.WriteOptional("retest"u8, begun.RetestOf);
         json.WriteTexts("na"u8, begun.NotApplicable);
@@ -62,6 +63,7 @@ internal static class RunBegunForm
         Zone = fields.Text("zone"u8),
         Wall = UtcText.Read(fields.Text("wall"u8)),
         Instruments = fields.List("instruments"u8, ReadInstrument),
+        Unfit = fields.Texts("unfit"u8),
         OnlySteps = fields.Texts("only"u8),
         RetestOf = fields.TextOrNull("retest"u8),
         NotApplicable = fields.Texts("na"u8),
@@ -73,13 +75,15 @@ internal static class RunBegunForm
     {
         RunMode.Production => "production",
         RunMode.Rehearsal => "rehearsal",
-        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "there are two modes"),
+        RunMode.Check => "check",
+        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, null),
     };
 
     public static RunMode ModeOf(string word) => word switch
     {
         "production" => RunMode.Production,
         "rehearsal" => RunMode.Rehearsal,
+        "check" => RunMode.Check,
         _ => throw new FormatException($"'{word}' is no mode of a run"),
     };
 

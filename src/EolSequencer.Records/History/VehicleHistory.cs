@@ -17,7 +17,7 @@ public sealed class VehicleHistory
 
     /// <summary>A vehicle at every station kind; none when it was never tested.</summary>
     /// <param name="vin">Identification number, exactly; one that was corrected gives the vehicle that it was corrected to.</param>
-    /// <param name="mode">Runs that count, or rehearsals; never both.</param>
+    /// <param name="mode">Runs that count, or others; never both.</param>
     public VehicleState Of(string vin, RunMode mode = RunMode.Production) => Read(connection =>
     {
         var tables = new SqliteTables(connection);

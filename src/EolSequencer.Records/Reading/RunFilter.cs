@@ -6,7 +6,7 @@ namespace EolSequencer.Records.Reading;
 /// <summary>Which runs are wanted; what is null is not asked about. Newest first.</summary>
 public sealed record RunFilter
 {
-    /// <summary>Those that count, or rehearsals; null: both, each marked.</summary>
+    /// <summary>Those that count, or others; null: all, each marked.</summary>
     public RunMode? Mode { get; init; } = RunMode.Production;
 
     /// <summary>Identification number of the vehicle, exactly.</summary>

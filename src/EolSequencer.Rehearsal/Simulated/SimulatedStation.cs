@@ -1,11 +1,14 @@
 using System.Collections.Immutable;
 using EolSequencer.Devices.Adapters;
+using EolSequencer.Model.Events;
 using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
+using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Simulators;
 using EolSequencer.Simulators.Bus;
 using EolSequencer.Simulators.Faults;
+using EolSequencer.Station.Fitness;
 
 namespace EolSequencer.Rehearsal.Simulated;
 
@@ -48,6 +51,9 @@ public sealed class SimulatedStation : IDisposable
     /// <summary>True when a station file binds any role to a simulator.</summary>
     public static bool Serves(StationFile station) =>
         station.Devices.Any(device => device.Adapter.Adapter.StartsWith("simulated-", StringComparison.Ordinal));
+
+    /// <summary>What a run of a sequence counts for at a station.</summary>
+    public static RunMode ModeOf(StationFile station, CheckedSequence sequence) => Serves(station) ? RunMode.Rehearsal : ShiftCheck.ModeOf(station, sequence);
 
     public void Dispose() => _vehicle.Dispose();
 }

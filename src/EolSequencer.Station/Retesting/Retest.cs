@@ -74,7 +74,7 @@ public static class Retest
     private static string? Misfit(RetestRequest request, StationFile station, RunSummary whole)
     {
         if (whole.IsPartial) return $"run {whole.Run} had only some of the steps; a retest names a whole run";
-        if (whole.Mode != request.Mode) return $"run {whole.Run} was {(whole.Mode == RunMode.Production ? "a production run" : "a rehearsal")}; at station '{station.Id}' only {(request.Mode == RunMode.Production ? "production runs" : "rehearsals")} are made";
+        if (whole.Mode != request.Mode) return $"run {whole.Run} was {(whole.Mode == RunMode.Production ? "a production run" : whole.Mode == RunMode.Check ? "a check of the station" : "a rehearsal")}; at station '{station.Id}' only {(request.Mode == RunMode.Production ? "production runs" : "rehearsals")} are made";
         if (whole.StationKind != station.StationKind) return $"run {whole.Run} was at station kind '{whole.StationKind}', station '{station.Id}' is of kind '{station.StationKind}'";
         return request.Vin is { } vin && vin != whole.Vin ? $"run {whole.Run} was of {whole.Vin}, here stands {vin}" : null;
     }

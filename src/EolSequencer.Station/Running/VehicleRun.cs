@@ -8,6 +8,7 @@ using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
 using EolSequencer.Model.Sequences;
 using EolSequencer.Model.Vehicles;
+using EolSequencer.Records.Reading;
 using EolSequencer.Station.Fitness;
 
 namespace EolSequencer.Station.Running;
@@ -23,11 +24,17 @@ public static class VehicleRun
     /// <param name="stop">Ends the steps; <c>always</c> still runs. Cancel it on the run's thread.</param>
     public static async Task<VehicleRunEnd> RunAsync(VehicleRunRequest request, CancellationToken stop)
     {
+        // A vehicle that waits to be left safe is left safe whatever the day.
+        var fitness = request.Mode == RunMode.Production && request.Past.IsEmpty
+            ? StationFitness.For(request.Station, request.Sequence, request.Plant, request.Runs, request.Time.GetUtcNow())
+            : StationFitness.Unasked;
+        if (!fitness.Refused.IsEmpty) return new VehicleRunEnd(null, fitness.Refused);
+        foreach (var line in fitness.Calibrations.Concat(fitness.Flagged)) request.Note(line);
         var (devices, faults) = await OpenAsync(request, stop);
         await using (devices)
         {
             if (!faults.IsEmpty) return new VehicleRunEnd(null, faults);
-            return new VehicleRunEnd(await SequenceRunner.RunAsync(RequestFor(request, devices), stop), []);
+            return new VehicleRunEnd(await SequenceRunner.RunAsync(RequestFor(request, devices, fitness), stop), []);
         }
     }
 
@@ -39,24 +46,14 @@ public static class VehicleRun
         await using (devices)
         {
             if (!faults.IsEmpty) return faults;
-            return await SequenceRunner.LeaveSafeAsync(RequestFor(request, devices)) is { } lost ? [lost] : [];
+            return await SequenceRunner.LeaveSafeAsync(RequestFor(request, devices, StationFitness.Unasked)) is { } lost ? [lost] : [];
         }
     }
 
-    private static async ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(VehicleRunRequest request, CancellationToken stop)
-    {
-        // A vehicle that waits to be left safe is left safe whatever the day.
-        if (request.Mode == RunMode.Production && request.Past.IsEmpty)
-        {
-            var overdue = Calibrations.Overdue(request.Station, request.Sequence, request.Plant, request.Time.GetUtcNow());
-            if (request.Plant.OverdueInstruments == OverdueRule.Refuse && !overdue.IsEmpty) return (new OpenDevices(), overdue);
-            foreach (var line in overdue) request.Note(line);
-        }
+    private static ValueTask<(OpenDevices Devices, ImmutableArray<string> Faults)> OpenAsync(VehicleRunRequest request, CancellationToken stop) =>
+        OpenDevices.OpenAsync(request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
 
-        return await OpenDevices.OpenAsync(request.Station, request.Sequence, request.Order, request.Adapters, request.Time, request.Note, stop);
-    }
-
-    private static RunRequest RequestFor(VehicleRunRequest request, OpenDevices devices) => new()
+    private static RunRequest RequestFor(VehicleRunRequest request, OpenDevices devices, StationFitness fitness) => new()
     {
         Sequence = request.Sequence,
         Plan = Planner.For(request.Sequence, request.Order, request.Only),
@@ -69,10 +66,10 @@ public static class VehicleRun
         Serials = request.Serials,
         Past = request.Past,
         Person = request.Person,
-        Begin = (n, at) => FirstEvent(request, devices, n, at),
+        Begin = (n, at) => FirstEvent(request, devices, fitness, n, at),
     };
 
-    private static RunBegun FirstEvent(VehicleRunRequest request, OpenDevices devices, int n, long at) => new()
+    private static RunBegun FirstEvent(VehicleRunRequest request, OpenDevices devices, StationFitness fitness, int n, long at) => new()
     {
         N = n,
         At = at,
@@ -93,6 +90,7 @@ public static class VehicleRun
         Zone = request.Plant.Zone,
         Wall = request.Time.GetUtcNow(),
         Instruments = devices.Instruments,
+        Unfit = fitness.Flagged,
         OnlySteps = request.Only,
         RetestOf = request.RetestOf,
         Planned = 0,
@@ -113,6 +111,9 @@ public sealed record VehicleRunRequest
     public required IRunJournal Journal { get; init; }
     public required TimeProvider Time { get; init; }
     public required RunMode Mode { get; init; }
+
+    /// <summary>The runs in the record, among them the station's checks; wanted by production runs at a station that is checked.</summary>
+    public RunReader? Runs { get; init; }
     public ILiveValues Live { get; init; } = ILiveValues.Nowhere;
 
     /// <summary>Knows the parts of other vehicles; for a run that counts, those of the record.</summary>

@@ -39,6 +39,7 @@ internal static class StationBinder
         [
             new("title", Forms.Texts, "what people call it"),
             new("scanner", AdapterForm, "where scanned codes come from"),
+            new("shift-check", Forms.Map(ShiftCheckBinder.Shape), "its check against a reference, due again and again"),
         ]);
 
     /// <summary>The station; null: already reported.</summary>
@@ -60,6 +61,7 @@ internal static class StationBinder
             DataFolder = data,
             Scanner = scanner,
             Devices = devices,
+            ShiftCheck = keys.Open("shift-check", ShiftCheckBinder.Shape) is { } check ? ShiftCheckBinder.Bind(check, kind, folder) : null,
         };
     }
 

@@ -29,5 +29,8 @@ public static class StationCodes
     public static readonly DiagnosticCode SeveralSequences = Error("STA008",
         "More than one sequence in force for the vehicle at this station", "keep one of them in the plant's folder, or name the one to run");
 
+    public static readonly DiagnosticCode NoCheck = Error("STA009",
+        "The station cannot be checked like this", "name a sequence for the station's kind, and a reference of the vehicle type that it tests");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }
