@@ -30,6 +30,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     VinCommand.Make(console),
     ExportCommand.Make(console),
     OrdersCommand.Make(console),
+    FitnessCommand.Make(console),
     VerifyCommand.Make(console),
     WitnessCommand.Make(console),
 };

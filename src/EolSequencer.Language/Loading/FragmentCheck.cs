@@ -4,6 +4,7 @@ using EolSequencer.Language.Binding.Plants;
 using EolSequencer.Language.Binding.Reach;
 using EolSequencer.Language.Binding.Sequences;
 using EolSequencer.Language.Binding.Vehicles;
+using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Language.Plants;
 using EolSequencer.Language.Yaml;
@@ -11,12 +12,20 @@ using EolSequencer.Model.Devices;
 
 namespace EolSequencer.Language.Loading;
 
-/// <summary>Checks a fragment that no checked sequence uses, on each vehicle type of the plant that could.</summary>
+/// <summary>Checks a fragment that no checked sequence uses. It is right when it is for one vehicle type of the plant; else the type it fits best is told of.</summary>
 internal static class FragmentCheck
 {
     public static void Run(PlantFile file, PlantFolder folder, ExpressionCache cache)
     {
-        foreach (var type in folder.Of(FileKind.VehicleType)) Run(file, type, folder, cache);
+        var best = folder.Of(FileKind.VehicleType).Select(type => Found(file, type, folder, cache)).MinBy(own => own.InOrder.Count(one => one.Severity == Severity.Error));
+        if (best is not null) folder.Report.Absorb(best, static _ => true);
+    }
+
+    private static Report Found(PlantFile file, PlantFile type, PlantFolder folder, ExpressionCache cache)
+    {
+        var own = new Report();
+        Run(file, type, folder.Reporting(own), cache);
+        return own;
     }
 
     private static void Run(PlantFile file, PlantFile typeFile, PlantFolder folder, ExpressionCache cache)

@@ -10,7 +10,7 @@ internal readonly record struct PartSerialRow(string Mode, string Vin, string Pa
     /// <summary>The row; null when the result names no part.</summary>
     public static PartSerialRow? Of(RunMode mode, string vin, Judged judged)
     {
-        if (judged.Part is not { } name || judged.Criteria is not [{ Value: { } serial }, ..]) return null;
+        if (mode == RunMode.Check || judged.Part is not { } name || judged.Criteria is not [{ Value: { } serial }, ..]) return null;
         var part = PartName.Read(name);
         return new PartSerialRow(RunBegunForm.WordOf(mode), vin, part.Kind, part.At, serial);
     }

@@ -11,8 +11,14 @@ public static class Calibrations
 {
     /// <summary>What speaks against a run, one line for each instrument that the sequence uses; empty when nothing does.</summary>
     public static ImmutableArray<string> Overdue(StationFile station, CheckedSequence sequence, Plant plant, DateTimeOffset now) =>
+        Overdue(sequence.Roles.Select(role => station.Find(role.Role)).OfType<RoleBinding>(), plant, now);
+
+    /// <summary>What speaks against the station as a whole, one line for each of its instruments.</summary>
+    public static ImmutableArray<string> Overdue(StationFile station, Plant plant, DateTimeOffset now) => Overdue(station.Devices, plant, now);
+
+    private static ImmutableArray<string> Overdue(IEnumerable<RoleBinding> roles, Plant plant, DateTimeOffset now) =>
     [
-        .. sequence.Roles.Select(role => (Role: role.Role, station.Find(role.Role)?.Instrument))
+        .. roles.Select(role => (role.Role, role.Instrument))
             .Where(used => used.Instrument is not null)
             .Select(used => new InstrumentInUse(used.Role, used.Instrument!.Id, used.Instrument.CalibrationDue))
             .Where(used => IsOverdue(used, now, plant.Zone))

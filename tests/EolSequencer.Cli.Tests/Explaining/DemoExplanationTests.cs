@@ -17,7 +17,7 @@ public sealed partial class DemoExplanationTests
     private static readonly ConcurrentDictionary<string, Subject> Subjects = new();
 
     public static TheoryData<string> Orders =>
-        new(Directory.GetFiles(Repository.PathOf("sequences", "demo", "orders"), "*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
+        new(Directory.GetFiles(Repository.PathOf("sequences", "demo", "orders"), "FV-*.yaml").Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(Orders))]

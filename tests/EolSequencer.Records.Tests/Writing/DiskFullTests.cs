@@ -8,7 +8,7 @@ namespace EolSequencer.Records.Tests.Writing;
 [Trait("case", "SQL-07")]
 public sealed class DiskFullTests
 {
-    private const int Steps = 60;
+    private const int Steps = 150;
 
     [Fact]
     public void Wherever_it_fills_every_reported_event_is_kept_and_nothing_else()
@@ -21,7 +21,7 @@ public sealed class DiskFullTests
             CheckWhatIsKept(folder, run, reported);
             if (fault is null) break;
             Assert.Equal($"cannot write records: the disk is full ({folder.Database})", fault.Message);
-            Assert.True(++faults < 100, "a run of 60 steps does not fit into 100 pages");
+            Assert.True(++faults < 100, "a run of 150 steps does not fit into 100 pages");
         }
 
         Assert.InRange(faults, 3, 100);

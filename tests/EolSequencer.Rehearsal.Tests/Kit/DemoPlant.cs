@@ -20,8 +20,14 @@ internal static class DemoPlant
 
     public static StationFile Station { get; } = StationLoader.Load(Path.Combine(Folder, "stations", "startup.yaml")).Station!;
 
-    public static IReadOnlyList<Order> Orders { get; } =
-        [.. Directory.GetFiles(Path.Combine(Folder, "orders"), "*.yaml").Order(StringComparer.Ordinal).Select(file => OrderLoader.Load(file, ExpressionCache.None).Order!)];
+    /// <summary>Those of vehicles.</summary>
+    public static IReadOnlyList<Order> Orders { get; } = [.. All().Where(order => order.VehicleType == "orrin")];
+
+    /// <summary>That of the reference van.</summary>
+    public static Order Reference { get; } = All().Single(order => order.VehicleType == "reference_van");
+
+    private static IEnumerable<Order> All() =>
+        Directory.GetFiles(Path.Combine(Folder, "orders"), "*.yaml").Order(StringComparer.Ordinal).Select(file => OrderLoader.Load(file, ExpressionCache.None).Order!);
 
     public static RunFold Rehearse(Order order, ulong seed, params string[] faults) => Rehearse(order, seed, null, null, faults);
 

@@ -45,7 +45,7 @@ public sealed class OverdueInstrumentTests
                 Run = "startup_1-000001",
                 Sequence = DemoPlant.Startup.Sequence!,
                 Plant = DemoPlant.Startup.Plant! with { OverdueInstruments = rule },
-                Station = DemoPlant.Station,
+                Station = DemoPlant.Station with { ShiftCheck = null },
                 Order = DemoPlant.Orders[0],
                 Adapters = station.Adapters,
                 Operator = station.Operator,

@@ -75,7 +75,7 @@ internal static class SystemRun
                     Run = kept.Run,
                     Sequence = SystemPlant.Sequence,
                     Plant = Plant,
-                    Station = DemoPlant.Station,
+                    Station = DemoPlant.Station with { ShiftCheck = null },
                     Order = order,
                     Adapters = devices.Watch(station.Adapters),
                     Operator = station.Operator,

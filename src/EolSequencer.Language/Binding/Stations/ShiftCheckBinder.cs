@@ -26,13 +26,14 @@ internal static class ShiftCheckBinder
     /// <param name="stationKind">Null: already reported.</param>
     public static ShiftCheckRule? Bind(MapReader keys, string? stationKind, PlantFolder folder)
     {
+        var isDaily = keys.Word("every", Often) ?? false;
         if (keys.Text("sequence") is not { } id || keys.Text("reference") is not { } reference) return null;
         var sequence = folder.Find(FileKind.Sequence, id.Text, id.Place);
         var order = OrderLoader.FileFor(reference.Text, folder, reference.Place);
         if (sequence is null || order is null) return null;
         Compare(id, ValueOf(sequence, "station-kind"), stationKind, "is for station kind", folder.Report);
         Compare(id, ValueOf(sequence, "vehicle-type"), ValueOf(order, "vehicle-type"), $"does not fit the order '{order.Id}': it tests", folder.Report);
-        return new ShiftCheckRule(id.Text, reference.Text, keys.Word("every", Often) ?? false);
+        return new ShiftCheckRule(id.Text, reference.Text, isDaily);
     }
 
     private static void Compare(YamlScalar id, string? has, string? wanted, string what, Report report)
