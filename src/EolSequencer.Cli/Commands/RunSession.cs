@@ -50,7 +50,7 @@ internal sealed class RunSession(IAnsiConsole console, IAnsiConsole told, RunCho
     /// <summary>Tells what the record says about running this vehicle now; an exit code when it must not be run.</summary>
     private int? Forbidden(ReadyRun ready, RecordFolder record, StationLog log)
     {
-        var mode = SimulatedStation.Serves(ready.Vehicle.Station) ? RunMode.Rehearsal : RunMode.Production;
+        var mode = SimulatedStation.ModeOf(ready.Vehicle.Station, ready.Vehicle.Sequence);
         var (against, notes) = Admission.Of(record, ready.Vehicle, mode);
         foreach (var note in notes)
         {
