@@ -41,7 +41,9 @@ public sealed partial class KillTests : IDisposable
         Assert.True(verified.Code == 0 && !verified.Output.Contains("has not ended", StringComparison.Ordinal), verified.ToString());
         using var runs = JsonDocument.Parse(Eol.Run("show", "--rehearsals", "--most", "1000000", "--json", "--data", _eol.Data).Output);
         Assert.All(runs.RootElement.EnumerateArray(), run => Assert.False(run.GetProperty("interrupted").GetBoolean(), run.ToString()));
-        Assert.True(reported <= StepsIn(runs.RootElement), $"{reported} steps were reported");
+        var recorded = StepsIn(runs.RootElement);
+        TestContext.Current.TestOutputHelper?.WriteLine($"{Kills} kills, {runs.RootElement.GetArrayLength()} runs, {reported} steps reported, {recorded} recorded");
+        Assert.True(reported <= recorded, $"{reported} steps were reported, {recorded} are in the record");
     }
 
     public void Dispose() => _eol.Dispose();
