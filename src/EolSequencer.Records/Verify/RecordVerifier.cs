@@ -32,6 +32,7 @@ internal sealed class RecordVerifier(RecordConnection connection)
             _findings.Add(FindingKind.Database, trouble);
         }
 
+        SchemaCheck.Walk(connection, _findings);
         _ledger = new LedgerCheck(connection, _findings).Walk(after: 0);
         if (witness is not null) new WitnessCheck(connection, _findings).Compare(witness);
         KeyCheck.Walk(connection, _ledger, _findings);

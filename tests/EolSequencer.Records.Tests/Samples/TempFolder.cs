@@ -45,13 +45,16 @@ internal sealed class TempFolder : IDisposable
         foreach (var next in events) journal.Append(next);
     }
 
-    /// <summary>Changes the record behind the program's back, as somebody with a database tool would.</summary>
+    /// <summary>Changes the record behind the program's back, as somebody with a database tool would who leaves no trace.</summary>
     public int Tamper(string sql, object? values = null)
     {
         using var connection = new SqliteConnection($"Data Source={Database};Pooling=False");
         connection.Open();
-        foreach (var trigger in connection.Query<string>("SELECT name FROM sqlite_master WHERE type = 'trigger'").ToArray()) connection.Execute($"DROP TRIGGER {trigger}");
-        return connection.Execute(sql, values);
+        var triggers = connection.Query<(string Name, string Text)>("SELECT name, sql FROM sqlite_master WHERE type = 'trigger'").ToArray();
+        foreach (var trigger in triggers) connection.Execute($"DROP TRIGGER {trigger.Name}");
+        var changed = connection.Execute(sql, values);
+        foreach (var trigger in triggers) connection.Execute(trigger.Text);
+        return changed;
     }
 
     /// <summary>Asks the record with plain SQL.</summary>
