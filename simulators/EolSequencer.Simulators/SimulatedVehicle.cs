@@ -73,6 +73,15 @@ public sealed class SimulatedVehicle : IDisposable
 
     internal Van Van => _van;
 
+    /// <summary>What the instruments of such a station can read and do, by what <see cref="CreateCurrentMeter"/> and its like make.</summary>
+    public static (IReadOnlyList<string> Channels, IReadOnlyList<string> Actions) CurrentMeterOffer => (CurrentMeter.Channels, CurrentMeter.Actions);
+
+    /// <inheritdoc cref="CurrentMeterOffer"/>
+    public static (IReadOnlyList<string> Channels, IReadOnlyList<string> Actions) SoundMeterOffer => (SoundMeter.Channels, SoundMeter.Actions);
+
+    /// <inheritdoc cref="CurrentMeterOffer"/>
+    public static (IReadOnlyList<string> Channels, IReadOnlyList<string> Actions) LineSignalOffer => (LineSignal.Channels, LineSignal.Actions);
+
     /// <summary>A current and voltage meter on this vehicle's supply (device kind dc-meter).</summary>
     /// <param name="role">The role it is bound to.</param>
     /// <param name="instrument">Its identity; null when it has none.</param>

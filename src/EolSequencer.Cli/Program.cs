@@ -13,6 +13,7 @@ var root = new RootCommand("EolSequencer: end-of-line tests of vehicles.")
     ServeLanguageCommand.Make(),
     ExplainCommand.Make(console),
     ProbeCommand.Make(console),
+    StationCheckCommand.Make(console),
     RunCommand.Make(console),
     TestCommand.Make(console),
     RehearseCommand.Make(console),

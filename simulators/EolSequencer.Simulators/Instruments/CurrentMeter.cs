@@ -33,16 +33,22 @@ internal sealed class CurrentMeter : SimulatedInstrument
         _gain = calibration.Between(0.996, 1.004);
     }
 
+    /// <summary>What it can read.</summary>
+    public static IReadOnlyList<string> Channels { get; } =
+        ["battery_voltage", "battery_ripple", "ground_drop", "lamp_current", "horn_current", "blower_current", "heater_current"];
+
+    /// <summary>What it can do.</summary>
+    public static IReadOnlyList<string> Actions { get; } = ["zero"];
+
+    /// <inheritdoc/>
+    public override async ValueTask<Reading> IdentifyAsync(CancellationToken cancel) =>
+        _quirks.MeterIsSilent ? await SilentAsync(cancel) : Named("simulated meter");
+
     /// <inheritdoc/>
     public override async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         var isVoltage = request.Channel.Name is "battery_voltage" or "battery_ripple" or "ground_drop";
-        if (_quirks.MeterIsSilent)
-        {
-            await Task.Delay(AnswerLimit, Time, cancel);
-            return Reading.None(MissingCause.Silent, Time.GetTimestamp(), $"{Role}: no answer within {AnswerLimit.TotalMilliseconds:0} ms");
-        }
-
+        if (_quirks.MeterIsSilent) return await SilentAsync(cancel);
         await Task.Delay(isVoltage ? VoltageAperture : CurrentAperture, Time, cancel);
         if (_quirks.MeterIsOverloaded) return Reading.None(MissingCause.Overload, Time.GetTimestamp(), $"{Role}: 9.9E37 (over range)");
         var now = _van.Now;
@@ -68,6 +74,12 @@ internal sealed class CurrentMeter : SimulatedInstrument
         if (_quirks.MeterDoesNotZero) return Reading.None(MissingCause.Refused, Time.GetTimestamp(), $"{Role}: -200 \"Execution error\"");
         _zero = 0;
         return Reading.Confirmed(Time.GetTimestamp());
+    }
+
+    private async ValueTask<Reading> SilentAsync(CancellationToken cancel)
+    {
+        await Task.Delay(AnswerLimit, Time, cancel);
+        return Reading.None(MissingCause.Silent, Time.GetTimestamp(), $"{Role}: no answer within {AnswerLimit.TotalMilliseconds:0} ms");
     }
 
     // A clamp keeps a little magnetism until it is zeroed.

@@ -9,6 +9,15 @@ internal sealed class LineSignal(string role, string? instrument, TimeProvider t
     private static readonly TimeSpan TakeOver = TimeSpan.FromMilliseconds(350);
     private long _told = long.MaxValue;
 
+    /// <summary>What it can read.</summary>
+    public static IReadOnlyList<string> Channels { get; } = ["accepted"];
+
+    /// <summary>What it can do.</summary>
+    public static IReadOnlyList<string> Actions { get; } = ["tell"];
+
+    /// <inheritdoc/>
+    public override ValueTask<Reading> IdentifyAsync(CancellationToken cancel) => new(Named("simulated line signal"));
+
     /// <inheritdoc/>
     public override ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {

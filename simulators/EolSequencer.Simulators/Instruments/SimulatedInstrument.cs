@@ -16,6 +16,9 @@ internal abstract class SimulatedInstrument(string role, string? instrument, Tim
     protected TimeProvider Time { get; } = time;
 
     /// <inheritdoc/>
+    public abstract ValueTask<Reading> IdentifyAsync(CancellationToken cancel);
+
+    /// <inheritdoc/>
     public abstract ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel);
 
     /// <inheritdoc/>
@@ -37,6 +40,8 @@ internal abstract class SimulatedInstrument(string role, string? instrument, Tim
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    protected Reading Named(string what) => Reading.Of(new TextValue(Instrument is null ? what : $"{what} {Instrument}"), Time.GetTimestamp());
 
     protected Reading Refuse(string what) => Reading.None(MissingCause.Refused, Time.GetTimestamp(), $"{Role} has no '{what}'");
 

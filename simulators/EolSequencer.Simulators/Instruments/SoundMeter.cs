@@ -18,6 +18,15 @@ internal sealed class SoundMeter(string role, string? instrument, TimeProvider t
     private ITimer? _end;
     private double _highest;
 
+    /// <summary>What it can read.</summary>
+    public static IReadOnlyList<string> Channels { get; } = ["level"];
+
+    /// <summary>What it can do.</summary>
+    public static IReadOnlyList<string> Actions { get; } = ["start"];
+
+    /// <inheritdoc/>
+    public override ValueTask<Reading> IdentifyAsync(CancellationToken cancel) => new(Named("simulated sound meter"));
+
     /// <inheritdoc/>
     public override async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {

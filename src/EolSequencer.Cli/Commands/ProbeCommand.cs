@@ -20,9 +20,10 @@ internal static class ProbeCommand
         var clock = ClockOption.Make();
         var seed = SimulationOptions.Seed();
         var inject = SimulationOptions.Inject();
+        var adapters = AdaptersOption.Make();
         var command = new Command("probe", "Reads channels, does actions and tries C# at a prompt, on a live or simulated station; nothing is recorded. 'help' there lists its commands; they may also come from a pipe.")
         {
-            station, order, vin, clock, seed, inject,
+            station, order, vin, clock, seed, inject, adapters,
         };
         command.SetAction(parsed =>
         {
@@ -30,6 +31,7 @@ internal static class ProbeCommand
             var (orderFile, number) = (parsed.GetValue(order), parsed.GetValue(vin));
             if (orderFile is not null && number is not null) return Refusals.Document(console, "write either --order FILE or --vin VIN");
             if (SimulationOptions.Faults(parsed.GetRequiredValue(inject), out var faults) is { } wrong) return Refusals.Document(console, wrong);
+            if (AdaptersOption.Load(parsed.GetValue(adapters), out var fault) is not { } real) return Refusals.Document(console, fault!);
             var isSimulated = StationLoader.Load(file).Station is { } read && SimulatedStation.Serves(read);
             if (orderFile is null && number is null && isSimulated) orderFile = OrderLoader.FirstIn(file);
             if (orderFile is null && number is null) return Refusals.Document(console, "write --order FILE or --vin VIN: what the bus offers depends on the vehicle");
@@ -37,7 +39,7 @@ internal static class ProbeCommand
             DiagnosticLines.Write(console, identified.Diagnostics);
             if (identified.Vehicle is not { } vehicle) return ExitCode.Document;
             if (!isSimulated && !faults.IsEmpty) return Refusals.Document(console, $"--inject is for simulated vehicles; station '{vehicle.Station.Id}' has none");
-            var choices = new ProbeChoices(vehicle, faults, parsed.GetValue(seed), !isSimulated || parsed.GetValue(clock) == ClockOption.Real);
+            var choices = new ProbeChoices(vehicle, faults, parsed.GetValue(seed), !isSimulated || parsed.GetValue(clock) == ClockOption.Real, real);
             return new ProbeRun(choices, Console.In, console.Profile.Out.Writer, !Console.IsInputRedirected).Run();
         });
         return command;

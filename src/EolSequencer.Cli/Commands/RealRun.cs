@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using EolSequencer.Cli.Operators;
-using EolSequencer.Devices.Adapters;
 using EolSequencer.Model.Ports;
 using EolSequencer.Rehearsal.Operators;
 using EolSequencer.Rehearsal.Simulated;
@@ -36,7 +35,7 @@ internal sealed class RealRun(IAnsiConsole console, RunChoices choices, StopSign
                     Plant = plant,
                     Station = station,
                     Order = order,
-                    Adapters = simulated?.Adapters ?? new AdapterRegistry(),
+                    Adapters = simulated?.Adapters ?? choices.Adapters,
                     Operator = OperatorOf(loop, run, simulated?.Operator),
                     Journal = run.Journal,
                     Time = loop.Time,

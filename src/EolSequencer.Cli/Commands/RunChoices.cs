@@ -1,3 +1,5 @@
+using EolSequencer.Devices.Adapters;
+
 namespace EolSequencer.Cli.Commands;
 
 /// <summary>What was typed behind <c>eol run</c>.</summary>
@@ -22,5 +24,7 @@ internal sealed record RunChoices
     public required int Repeat { get; init; }
     public required string Language { get; init; }
     public required string? Data { get; init; }
+    /// <summary>What stations without a simulated vehicle may name.</summary>
+    public required AdapterRegistry Adapters { get; init; }
     public required bool AsJson { get; init; }
 }

@@ -45,29 +45,36 @@ internal static class RunCommand
         var anew = new Option<bool>("--anew") { Description = "A run of this vehicle that broke off is ended, and a new one begins." };
         var language = LanguageOption.Make("Language of the prompts.");
         var data = new Option<string?>("--data") { Description = "The data folder that holds the record, and in its folder log the station's log of each day; without it the one of the station's file.", HelpName = "DIR" };
+        var adapters = AdaptersOption.Make();
         var json = JsonOption.Make();
         var command = new Command("run", "Runs one sequence on one vehicle.")
         {
-            sequence, station, order, vin, person, clock, seed, inject, only, retest, repeat, anew, language, data, json,
+            sequence, station, order, vin, person, clock, seed, inject, only, retest, repeat, anew, language, data, adapters, json,
         };
-        command.SetAction(parsed => new RunSession(console, parsed.GetValue(json) ? ErrorConsole.Make() : console, new RunChoices
+        command.SetAction(parsed =>
         {
-            Sequence = parsed.GetValue(sequence),
-            Station = parsed.GetRequiredValue(station),
-            Order = parsed.GetValue(order),
-            Vin = parsed.GetValue(vin),
-            Operator = parsed.GetRequiredValue(person),
-            IsReal = parsed.GetRequiredValue(clock) == ClockOption.Real,
-            Seed = parsed.GetValue(seed),
-            Faults = parsed.GetRequiredValue(inject),
-            Only = parsed.GetRequiredValue(only),
-            Retest = parsed.GetValue(retest),
-            Repeat = parsed.GetValue(repeat),
-            Anew = parsed.GetValue(anew),
-            Language = parsed.GetRequiredValue(language),
-            Data = parsed.GetValue(data),
-            AsJson = parsed.GetValue(json),
-        }).Run());
+            var told = parsed.GetValue(json) ? ErrorConsole.Make() : console;
+            if (AdaptersOption.Load(parsed.GetValue(adapters), out var fault) is not { } real) return Refusals.Document(told, fault!);
+            return new RunSession(console, told, new RunChoices
+            {
+                Sequence = parsed.GetValue(sequence),
+                Station = parsed.GetRequiredValue(station),
+                Order = parsed.GetValue(order),
+                Vin = parsed.GetValue(vin),
+                Operator = parsed.GetRequiredValue(person),
+                IsReal = parsed.GetRequiredValue(clock) == ClockOption.Real,
+                Seed = parsed.GetValue(seed),
+                Faults = parsed.GetRequiredValue(inject),
+                Only = parsed.GetRequiredValue(only),
+                Retest = parsed.GetValue(retest),
+                Repeat = parsed.GetValue(repeat),
+                Anew = parsed.GetValue(anew),
+                Language = parsed.GetRequiredValue(language),
+                Data = parsed.GetValue(data),
+                AsJson = parsed.GetValue(json),
+                Adapters = real,
+            }).Run();
+        });
         return command;
     }
 }

@@ -1,4 +1,3 @@
-using EolSequencer.Devices.Adapters;
 using EolSequencer.Model.Judging;
 using EolSequencer.Rehearsal.Simulated;
 using EolSequencer.Simulators.Time;
@@ -36,7 +35,7 @@ internal sealed class ProbeRun(ProbeChoices choices, TextReader input, TextWrite
         using var simulated = SimulatedStation.Serves(station) ? new SimulatedStation(order, time, choices.Seed, choices.Faults) { Observer = frames } : null;
         foreach (var fault in simulated?.Unsuitable ?? []) screen.Write($"this vehicle cannot have the fault {fault}; it was not put in");
         var (devices, faults) = await OpenDevices.OpenAsync(
-            station, sequence, order, simulated?.Adapters ?? new AdapterRegistry(), time, screen.Write, CancellationToken.None);
+            station, sequence, order, simulated?.Adapters ?? choices.Adapters, time, screen.Write, CancellationToken.None);
         await using (devices)
         {
             foreach (var fault in faults) screen.Write($"error: {fault}");

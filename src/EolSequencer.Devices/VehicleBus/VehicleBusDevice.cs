@@ -3,6 +3,7 @@ using EolSequencer.Devices.Transport;
 using EolSequencer.Model.Devices;
 using EolSequencer.Model.Judging;
 using EolSequencer.Model.Ports;
+using EolSequencer.Model.Values;
 using EolSequencer.Model.Vehicles;
 using EolSequencer.Wire.Can;
 using EolSequencer.Wire.IsoTp;
@@ -64,6 +65,24 @@ public sealed class VehicleBusDevice : IDevice
     public string? Instrument => null;
 
     private bool IsUp => !_isClosed && _port.State == LinkState.Up;
+
+    /// <summary>Asks every fitted control unit whether it is there; one that answers is enough.</summary>
+    public async ValueTask<Reading> IdentifyAsync(CancellationToken cancel)
+    {
+        var silent = new List<string>();
+        foreach (var unit in _units.Fitted.Select(unit => _units.Of(unit.Name)))
+        {
+            if (!IsUp) return LinkDown();
+            var end = await unit.RequestAsync(TesterPresent.MakeRequest(), cancel);
+            if (end.Missing == MissingCause.LinkDown) return LinkDown();
+            if (!end.IsPositive && end.Missing != MissingCause.Refused) silent.Add(unit.Unit);
+        }
+
+        var (all, missing) = (_units.Fitted.Count, silent.Count == 0 ? "" : $"; silent: {string.Join(", ", silent)}");
+        return silent.Count < all
+            ? Reading.Of(new TextValue($"{all - silent.Count} of {all} control units answer{missing}"), _time.GetTimestamp())
+            : Reading.None(MissingCause.Silent, _time.GetTimestamp(), $"none of {all} control units answers tester present (3E 00) - is the vehicle connected?");
+    }
 
     /// <inheritdoc/>
     public ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel) =>

@@ -16,6 +16,12 @@ public interface IDevice : IAsyncDisposable
     string? Instrument { get; }
 
     /// <summary>
+    /// Asks the equipment what it is: an instrument for its identity, a bus for the control units that are there. The value is a
+    /// text for people; nobody there is a missing reading. Changes nothing, and needs no test to be under way.
+    /// </summary>
+    ValueTask<Reading> IdentifyAsync(CancellationToken cancel);
+
+    /// <summary>
     /// One value of a channel, taken at or after <see cref="ReadRequest.NotBefore"/>; for an <c>event</c> channel the
     /// next event after that moment.
     /// </summary>

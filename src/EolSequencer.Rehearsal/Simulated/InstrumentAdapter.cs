@@ -3,16 +3,16 @@ using EolSequencer.Model.Ports;
 
 namespace EolSequencer.Rehearsal.Simulated;
 
-/// <summary>A simulated instrument; a setting <c>wired-to</c> names the bus of the vehicle it is clamped to, of which there is one.</summary>
-internal sealed class InstrumentAdapter(string name, Func<string, string?, TimeProvider, IDevice> create) : IDeviceAdapter
+/// <summary>A simulated instrument on the vehicle, of which there is one.</summary>
+/// <param name="offer">What it can read and do.</param>
+internal sealed class InstrumentAdapter(
+    string name, string what, (IReadOnlyList<string> Channels, IReadOnlyList<string> Actions) offer, Func<string, string?, TimeProvider, IDevice> create) : IDeviceAdapter
 {
-    public string Name => name;
+    public AdapterDescription Description { get; } = new(
+        name, what, new AdapterSetting("wired-to", new SettingForm.Text("the role of the vehicle's bus", "bus"), "whose wires it hangs on"));
 
-    public ValueTask<AdapterOpening> OpenAsync(AdapterRequest request, CancellationToken cancel)
-    {
-        var odd = request.Binding.Adapter.Settings.Entries.FirstOrDefault(entry => entry.Name != "wired-to");
-        return new(odd is null
-            ? AdapterOpening.Open(create(request.Binding.Role, request.Binding.Instrument?.Id, request.Time))
-            : AdapterOpening.Refused($"{odd.NamePlace}: '{name}' has no setting '{odd.Name}'; it knows wired-to"));
-    }
+    public DeviceOffer OfferOf(CheckedSettings settings) => new([.. offer.Channels.Select(channel => new OfferedChannel(channel))], [.. offer.Actions]);
+
+    public ValueTask<AdapterOpening> OpenAsync(AdapterRequest request, CancellationToken cancel) =>
+        new(AdapterOpening.Open(create(request.Binding.Role, request.Binding.Instrument?.Id, request.Time)));
 }

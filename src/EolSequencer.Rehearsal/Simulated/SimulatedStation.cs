@@ -24,9 +24,9 @@ public sealed class SimulatedStation : IDisposable
         _vehicle = new SimulatedVehicle(VehicleFacts.Of(order), time, seed, faults);
         Adapters = new AdapterRegistry(
             new BusAdapter(_vehicle),
-            new InstrumentAdapter("simulated-meter", (role, instrument, _) => _vehicle.CreateCurrentMeter(role, instrument)),
-            new InstrumentAdapter("simulated-sound-meter", (role, instrument, _) => _vehicle.CreateSoundMeter(role, instrument)),
-            new InstrumentAdapter("simulated-line-signal", (role, instrument, _) => _vehicle.CreateLineSignal(role, instrument)));
+            new InstrumentAdapter("simulated-meter", "a bench meter on a simulated vehicle", SimulatedVehicle.CurrentMeterOffer, (role, instrument, _) => _vehicle.CreateCurrentMeter(role, instrument)),
+            new InstrumentAdapter("simulated-sound-meter", "a sound level meter before a simulated vehicle", SimulatedVehicle.SoundMeterOffer, (role, instrument, _) => _vehicle.CreateSoundMeter(role, instrument)),
+            new InstrumentAdapter("simulated-line-signal", "the handshake with a simulated line", SimulatedVehicle.LineSignalOffer, (role, instrument, _) => _vehicle.CreateLineSignal(role, instrument)));
     }
 
     /// <summary>The adapters that a station file may name for it.</summary>

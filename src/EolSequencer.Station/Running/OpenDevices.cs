@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using EolSequencer.Devices.Adapters;
-using EolSequencer.Model.Devices;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Plants;
 using EolSequencer.Model.Ports;
@@ -25,10 +24,12 @@ public sealed class OpenDevices : IAsyncDisposable
     {
         var opened = new OpenDevices();
         var faults = ImmutableArray.CreateBuilder<string>();
-        var fitted = Fitting.Of(sequence.VehicleType, order);
+        var opening = new DeviceOpening(station, order, Fitting.Of(sequence.VehicleType, order), adapters, time, note);
         foreach (var role in sequence.Roles)
         {
-            if (await opened.OpenAsync(station, role, order, fitted, adapters, time, note, cancel) is { } fault) faults.Add(fault);
+            var (device, fault) = await opening.OpenAsync(role, cancel);
+            if (fault is not null) faults.Add(fault);
+            if (device is not null) opened.Add(device, station.Find(role.Role)!.Instrument);
         }
 
         return (opened, faults.ToImmutable());
@@ -39,23 +40,9 @@ public sealed class OpenDevices : IAsyncDisposable
         foreach (var device in _devices.Values) await device.DisposeAsync();
     }
 
-    private async ValueTask<string?> OpenAsync(
-        StationFile station, DeviceRole role, Order order, IReadOnlyList<ControlUnit> fitted, AdapterRegistry adapters, TimeProvider time, Action<string> note, CancellationToken cancel)
+    private void Add(IDevice device, Instrument? instrument)
     {
-        if (station.Find(role.Role) is not { } binding)
-        {
-            return $"station '{station.Id}' binds no adapter to the role '{role.Role}' ({role.Kind.Id}); add it under devices";
-        }
-
-        if (adapters.Find(binding.Adapter.Adapter) is not { } adapter)
-        {
-            return $"{binding.Adapter.Place}: there is no adapter '{binding.Adapter.Adapter}'; there are {string.Join(", ", adapters.Names)}";
-        }
-
-        var opening = await adapter.OpenAsync(new AdapterRequest(binding, role.Kind, order, fitted, time) { Note = said => note($"{role.Role}: {said}") }, cancel);
-        if (opening.Device is null) return $"{binding.Adapter.Place}: {role.Role}: {opening.Fault}";
-        _devices[role.Role] = opening.Device;
-        if (binding.Instrument is { } instrument) _instruments.Add(new InstrumentInUse(role.Role, instrument.Id, instrument.CalibrationDue));
-        return null;
+        _devices[device.Role] = device;
+        if (instrument is not null) _instruments.Add(new InstrumentInUse(device.Role, instrument.Id, instrument.CalibrationDue));
     }
 }

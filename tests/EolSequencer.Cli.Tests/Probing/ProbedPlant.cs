@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using EolSequencer.Cli.Probing;
+using EolSequencer.Devices.Adapters;
 using EolSequencer.Language.Expressions;
 using EolSequencer.Simulators.Faults;
 using EolSequencer.Station.Identifying;
@@ -45,7 +46,7 @@ internal sealed class ProbedPlant : IDisposable
         var identified = Identify.Vehicle(new IdentifyRequest { StationFile = Station, Vin = "GFVRRNFP7VF100231", Cache = SharedCache.Expressions });
         Assert.True(identified.Vehicle is not null, string.Join('\n', identified.Diagnostics));
         ImmutableArray<InjectedFault> injected = [.. faults.Select(fault => FaultText.Parse(fault).Fault!)];
-        var choices = new ProbeChoices(identified.Vehicle, injected, 1, isReal) { LineLimit = TimeSpan.FromSeconds(limitSeconds) };
+        var choices = new ProbeChoices(identified.Vehicle, injected, 1, isReal, StandardAdapters.Make(null)) { LineLimit = TimeSpan.FromSeconds(limitSeconds) };
         Assert.Equal(0, new ProbeRun(choices, input, output, isTyped).Run());
     }
 

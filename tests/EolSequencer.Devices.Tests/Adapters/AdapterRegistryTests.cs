@@ -21,7 +21,7 @@ public class AdapterRegistryTests
 
     private sealed class Named(string name) : IDeviceAdapter
     {
-        public string Name => name;
+        public AdapterDescription Description { get; } = new(name, "a test's own");
 
         public ValueTask<AdapterOpening> OpenAsync(AdapterRequest request, CancellationToken cancel) => new(AdapterOpening.Refused("never opened here"));
     }

@@ -40,6 +40,8 @@ internal sealed class FakeDevice(string role, TimeProvider time) : IDevice
         return this;
     }
 
+    public ValueTask<Reading> IdentifyAsync(CancellationToken cancel) => new(Reading.Of(new TextValue(role), time.GetTimestamp()));
+
     public async ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel)
     {
         MostAtOnce = Math.Max(MostAtOnce, ++_atOnce);

@@ -17,7 +17,11 @@ internal sealed class WatchedDevices(VirtualTime time)
 
     private sealed class Adapter(WatchedDevices watch, IDeviceAdapter inner) : IDeviceAdapter
     {
-        public string Name => inner.Name;
+        public AdapterDescription Description => inner.Description;
+
+        public DeviceOffer? OfferOf(CheckedSettings settings) => inner.OfferOf(settings);
+
+        public LinkUse? LinkOf(CheckedSettings settings) => inner.LinkOf(settings);
 
         public async ValueTask<AdapterOpening> OpenAsync(AdapterRequest request, CancellationToken cancel)
         {
@@ -31,6 +35,8 @@ internal sealed class WatchedDevices(VirtualTime time)
         public string Role => inner.Role;
 
         public string? Instrument => inner.Instrument;
+
+        public ValueTask<Reading> IdentifyAsync(CancellationToken cancel) => inner.IdentifyAsync(cancel);
 
         public ValueTask<Reading> ReadAsync(ReadRequest request, CancellationToken cancel) => inner.ReadAsync(request, cancel);
 
