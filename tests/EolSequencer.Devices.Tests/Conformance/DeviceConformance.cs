@@ -36,6 +36,15 @@ public abstract class DeviceConformance
     }
 
     [Fact]
+    public void It_says_what_it_is()
+    {
+        var from = _rig.Time.GetTimestamp();
+        var reading = Run(Device.IdentifyAsync);
+        Assert.False(string.IsNullOrWhiteSpace(Assert.IsType<TextValue>(reading.Value).ToString()));
+        Assert.InRange(reading.Stamp, from, _rig.Time.GetTimestamp());
+    }
+
+    [Fact]
     public void All_indexes_are_read_in_the_order_asked_for()
     {
         var backwards = _rig.ByIndex.Reverse().ToList();
@@ -108,6 +117,20 @@ public abstract class DeviceConformance
     }
 
     [Fact]
+    public void An_action_can_be_given_up_at_any_moment_and_the_next_one_is_right()
+    {
+        var whole = Elapsed(() => Act());
+        for (var part = 0; part < 20; part++)
+        {
+            var begun = _rig.Time.Now;
+            using var limit = new CancellationTokenSource(whole * part / 20, _rig.Time);
+            _rig.Time.Run(() => Assert.ThrowsAnyAsync<OperationCanceledException>(() => Device.ActAsync(Request(), limit.Token).AsTask()));
+            Assert.Equal(whole * part / 20, _rig.Time.Now - begun);
+            Assert.Null(Act().Missing);
+        }
+    }
+
+    [Fact]
     public void Many_calls_at_once_each_get_their_own_answer()
     {
         var asked = Enumerable.Range(0, 12).Select(at => _rig.Steady[at % _rig.Steady.Count]).ToList();
@@ -127,6 +150,7 @@ public abstract class DeviceConformance
         SetLink(false);
         foreach (var (channel, _) in _rig.Steady) AssertLinkDown(Run(cancel => Device.ReadAsync(_rig.Request(channel), cancel)));
         AssertLinkDown(Act());
+        AssertLinkDown(Run(Device.IdentifyAsync));
         Assert.All(Run(cancel => Device.ReadEachAsync(_rig.Request(_rig.Indexed), [.. _rig.ByIndex.Select(each => each.Index)], cancel)), AssertLinkDown);
         Assert.False(Run(cancel => Device.OthersAnswerAsync(_rig.Request(_rig.Silent), _rig.Time.GetTimestamp(), cancel)));
     }
@@ -169,6 +193,7 @@ public abstract class DeviceConformance
         });
         Assert.NotNull(Run(cancel => Device.ReadAsync(_rig.Request(_rig.Steady[0].Channel), cancel)).Missing);
         Assert.NotNull(Act().Missing);
+        Assert.NotNull(Run(Device.IdentifyAsync).Missing);
     }
 
     [Fact]
