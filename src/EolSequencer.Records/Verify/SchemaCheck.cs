@@ -31,9 +31,10 @@ internal static class SchemaCheck
     private static Dictionary<string, string> Objects(RecordConnection connection)
     {
         var objects = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var (type, name, table, text) in connection.Connection.Query<(string Type, string Name, string Table, string? Text)>("SELECT type, name, tbl_name, sql FROM sqlite_master"))
+        // Quoted, so that a damaged one is a text too, whatever has become of it.
+        foreach (var (type, name, made) in connection.Connection.Query<(string Type, string Name, string Made)>("SELECT quote(type), quote(name), quote(tbl_name) || quote(sql) FROM sqlite_master"))
         {
-            objects[$"{type} '{name}'"] = $"{table}: {text?.Replace("\"", "", StringComparison.Ordinal)}";
+            objects[$"{type.Trim('\'')} {name}"] = made.Replace("\"", "", StringComparison.Ordinal);
         }
 
         return objects;
