@@ -98,6 +98,7 @@ internal static class ShowCommand
         mode = run.Mode.ToString().ToLowerInvariant(),
         inPart = run.IsPartial,
         retestOf = run.RetestOf,
+        conditions = RunJson.Conditions(run.Conditions),
         begun = run.Begun.UtcDateTime.ToString("O", CultureInfo.InvariantCulture),
         verdict = run.End?.Numbers.Verdict.Word(),
         interrupted = run.End?.IsInterrupted,

@@ -23,12 +23,17 @@ internal static class RunJson
             : null,
         seconds = run.At.TotalSeconds,
         recordFault,
+        conditions = Conditions(run.Conditions),
         steps = Steps(run),
         traces = Traces(run),
         notNeeded = run.NotNeeded,
         notReached = run.Ended?.NotReached,
         notApplicable = run.Begun?.NotApplicable,
     };
+
+    /// <summary>Conditions by name.</summary>
+    public static IReadOnlyDictionary<string, object> Conditions(IEnumerable<Condition> conditions) => conditions.ToDictionary(
+        one => one.Name, one => (object)new { value = one.Value, unit = one.Unit, missing = one.Missing?.Word(), instrument = one.Instrument });
 
     /// <summary>The last attempt of each step.</summary>
     public static IEnumerable<object> Steps(RunFold run) => run.Results.Select(Step);

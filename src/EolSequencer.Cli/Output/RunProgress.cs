@@ -30,6 +30,7 @@ internal sealed class RunProgress(IAnsiConsole console, bool isTerminal)
             case Stopped stopped: Line($"[yellow]stopped[/]: {Markup.Escape(stopped.Reason)}"); break;
             case DeviceLost lost: Line($"[magenta]{Markup.Escape(lost.Role)} lost[/]: {Markup.Escape(lost.Cause)}"); break;
             case DeviceBack back: Line($"{Markup.Escape(back.Role)} is back"); break;
+            case ClockSet set: Line($"[yellow]the wall clock was set[/] from {set.Before.UtcDateTime:yyyy-MM-dd HH:mm:ss} to {set.After.UtcDateTime:yyyy-MM-dd HH:mm:ss} UTC"); break;
             case Resumed { For: ResumedFor.Steps } resumed: Line($"[yellow]goes on[/] at {resumed.Wall.UtcDateTime:HH:mm:ss} UTC, {_run.Done} of {_run.Begun?.Planned} steps done"); break;
             case RunEnded: LeaveGroup(null); break;
         }

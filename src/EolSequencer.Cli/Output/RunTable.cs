@@ -11,7 +11,7 @@ internal static class RunTable
     public static void Write(IAnsiConsole console, RunFold run, string language)
     {
         if (run.Begun is not { } begun) return;
-        WriteHead(console, begun);
+        WriteHead(console, begun, run.Conditions);
         console.Write(Groups(run));
         WriteMisses(console, run, language);
         WriteRisks(console, run);
@@ -26,12 +26,13 @@ internal static class RunTable
         return end < 0 ? step : step[..end];
     }
 
-    private static void WriteHead(IAnsiConsole console, RunBegun begun)
+    private static void WriteHead(IAnsiConsole console, RunBegun begun, IReadOnlyList<Condition> conditions)
     {
         var options = string.Join(", ", begun.Order.Options.Select(option => $"{option.Key} {option.Value}"));
         console.WriteLine();
         console.MarkupLineInterpolated($"[bold]{begun.Order.Vin}[/]  {begun.Order.VehicleType}: {options}");
         console.MarkupLineInterpolated($"run {begun.Run}, {begun.Sequence} revision {begun.Revision}, station {begun.Station}{Rehearsal(begun)}");
+        if (conditions.Count > 0) console.MarkupLineInterpolated($"conditions: {string.Join(", ", conditions.Select(one => $"{one.Name} {one.Words}"))}");
         foreach (var overdue in Calibrations.OverdueIn(begun).Concat(begun.Unfit)) console.MarkupLineInterpolated($"[magenta]![/] {overdue}");
     }
 

@@ -36,6 +36,9 @@ internal sealed class RunPast
     /// <summary>Why the run had been stopped before it broke off; null when it had not.</summary>
     public string? Stopped { get; private set; }
 
+    /// <summary>Whether the conditions of the run were read.</summary>
+    public bool HasConditions { get; private set; }
+
     /// <summary>Microseconds since the run began that it is by now: never before its last event, however the clock was set.</summary>
     public long At(DateTimeOffset now) => Math.Max(Events[^1].At, (long)(now - Begun.Wall).TotalMicroseconds);
 
@@ -59,6 +62,7 @@ internal sealed class RunPast
             case Asked asked: Prompts = Math.Max(Prompts, asked.Prompt); break;
             case Begun begun: _begun.Add(begun.Step); break;
             case NotNeeded notNeeded: _results.NoteNotNeeded(notNeeded.Step); break;
+            case ConditionsRead: HasConditions = true; break;
             case Stopped stopped: Stopped ??= stopped.Reason; break;
             case SeriesRecorded { Capture: not null } trace: AddTrace(trace); break;
             case Judged judged: Add(judged); break;

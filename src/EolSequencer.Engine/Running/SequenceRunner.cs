@@ -32,6 +32,7 @@ public static class SequenceRunner
 
         var nodes = new NodeRunner(run);
         var flow = run.Past?.Stopped is null ? await nodes.RunAsync(request.Plan.Prepare, top, null) : Flow.Stop;
+        if (flow == Flow.GoOn && run.Past?.HasConditions != true) await new ConditionReader(run, top).ReadAsync(request.Sequence.Conditions);
         if (flow == Flow.GoOn) flow = await nodes.RunAsync(request.Plan.Steps, top, null);
         if (flow == Flow.Stop && run.Past?.Stopped is null) run.Log.Append((n, at) => new Stopped { N = n, At = at, Reason = run.Stopped ?? top.Reason! });
         var notReached = NotReached(run.Results, request.Plan.Prepare, request.Plan.Steps);

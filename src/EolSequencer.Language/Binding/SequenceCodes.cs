@@ -131,6 +131,9 @@ public static class SequenceCodes
     public static readonly DiagnosticCode PartWithoutSerial = Error("SEQ048",
         "A part of which no serial is recorded", "add  record: serial,  or leave  part  out");
 
+    public static readonly DiagnosticCode ConditionOfEvent = Error("SEQ049",
+        "A condition whose channel gives results that arrive once", "name a channel that can be read at any time");
+
     public static readonly DiagnosticCode NotOnVehicle = Error("SEQ060",
         "A vehicle reaches a step without what the step uses", "keep the vehicle from the step with  when");
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using EolSequencer.Model.Judging;
 
 namespace EolSequencer.Model.Events;
@@ -19,6 +20,9 @@ public sealed class RunFold
 
     /// <summary>The last event; null while the run goes on or when it broke off.</summary>
     public RunEnded? Ended { get; private set; }
+
+    /// <summary>Under which conditions it is made; empty before they are read, and where the sequence names none.</summary>
+    public ImmutableArray<Condition> Conditions { get; private set; } = [];
 
     /// <summary>Why the run was stopped; null when it was not.</summary>
     public Stopped? Stopped { get; private set; }
@@ -48,6 +52,7 @@ public sealed class RunFold
         switch (next)
         {
             case RunBegun begun: Begun = begun; break;
+            case ConditionsRead read: Conditions = read.Conditions; break;
             case RunEnded ended: Ended = ended; break;
             case Stopped stopped: Stopped ??= stopped; break;
             case SeriesRecorded { Capture: not null } trace: _traces[(trace.Step, trace.Channel)] = trace; break;

@@ -40,6 +40,9 @@ public sealed record CheckedSequence
     /// <summary>Station kinds that must be passed before.</summary>
     public ImmutableArray<string> Needs { get; init; } = [];
 
+    /// <summary>What is recorded with every run, in written order.</summary>
+    public ImmutableArray<RunCondition> Conditions { get; init; } = [];
+
     /// <summary>How values of names read on a screen.</summary>
     public ImmutableArray<Words> Words { get; init; } = [];
 

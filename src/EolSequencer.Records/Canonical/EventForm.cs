@@ -36,6 +36,8 @@ internal static class EventForm
             case DeviceLost lost: DeviceLostForm.Write(json, lost); break;
             case DeviceBack back: DeviceBackForm.Write(json, back); break;
             case Stopped stopped: StoppedForm.Write(json, stopped); break;
+            case ConditionsRead read: ConditionsForm.Write(json, read); break;
+            case ClockSet set: ClockSetForm.Write(json, set); break;
             case Resumed resumed: ResumedForm.Write(json, resumed); break;
             case RunBegun runBegun: RunBegunForm.Write(json, runBegun); break;
             case RunEnded runEnded: RunEndedForm.Write(json, runEnded); break;
@@ -85,6 +87,8 @@ internal static class EventForm
         if (kind.NameEquals(DeviceLostForm.Kind)) return DeviceLostForm.Read(fields, n, at);
         if (kind.NameEquals(DeviceBackForm.Kind)) return DeviceBackForm.Read(fields, n, at);
         if (kind.NameEquals(StoppedForm.Kind)) return StoppedForm.Read(fields, n, at);
+        if (kind.NameEquals(ConditionsForm.Kind)) return ConditionsForm.Read(fields, n, at);
+        if (kind.NameEquals(ClockSetForm.Kind)) return ClockSetForm.Read(fields, n, at);
         if (kind.NameEquals(ResumedForm.Kind)) return ResumedForm.Read(fields, n, at);
         if (kind.NameEquals(RunBegunForm.Kind)) return RunBegunForm.Read(fields, n, at, attachments);
         if (kind.NameEquals(RunEndedForm.Kind)) return RunEndedForm.Read(fields, n, at);

@@ -24,6 +24,7 @@ internal static class ExportColumns
         new("revision", run => ExportValue.Of(run.Revision)),
         new("inPart", run => ExportValue.Of(run.IsPartial)),
         new("retestOf", run => ExportValue.Of(run.RetestOf)),
+        new("conditions", run => Several(run.Conditions.Select(one => $"{one.Name}={one.Words}"))),
     ];
 
     public static ImmutableArray<ExportColumn<RunSummary>> Runs { get; } =

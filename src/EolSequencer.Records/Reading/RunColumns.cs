@@ -11,7 +11,8 @@ internal sealed class RunColumns
         id AS Id, run AS Run, plant AS Plant, station AS Station, station_kind AS StationKind, vin AS Vin, order_id AS OrderId,
         vehicle_type AS VehicleType, sequence AS Sequence, revision AS Revision, mode AS Mode, partial AS Partial,
         person AS Person, planned AS Planned, begun_utc AS BegunUtc, retest_of AS RetestOf, ended_utc AS EndedUtc, took_us AS TookUs,
-        interrupted AS Interrupted, none AS None, pass AS Pass, inconclusive AS Inconclusive, fail AS Fail, error AS Error
+        interrupted AS Interrupted, none AS None, pass AS Pass, inconclusive AS Inconclusive, fail AS Fail, error AS Error,
+        conditions AS Conditions
         """;
 
     public long Id { get; init; }
@@ -38,6 +39,7 @@ internal sealed class RunColumns
     public int Inconclusive { get; init; }
     public int Fail { get; init; }
     public int Error { get; init; }
+    public string? Conditions { get; init; }
 
     public RunSummary ToSummary() => new()
     {
@@ -56,6 +58,7 @@ internal sealed class RunColumns
         Person = Person,
         Planned = Planned,
         Begun = UtcText.Read(BegunUtc),
+        Conditions = Conditions is null ? [] : ConditionsForm.ListOf(Conditions),
         End = EndedUtc is null
             ? null
             : new RunEnd(UtcText.Read(EndedUtc), TimeSpan.FromMicroseconds(TookUs), Interrupted, new RollUp(None, Pass, Inconclusive, Fail, Error)),

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 
@@ -30,6 +31,9 @@ public sealed record RunSummary
 
     /// <summary>Wall time of the beginning, UTC.</summary>
     public required DateTimeOffset Begun { get; init; }
+
+    /// <summary>Under which conditions it is made; empty where none were read.</summary>
+    public ImmutableArray<Condition> Conditions { get; init; } = [];
 
     /// <summary>How it ended; null while it is under way, and when it was broken off by a crash.</summary>
     public RunEnd? End { get; init; }

@@ -7,7 +7,7 @@ namespace EolSequencer.Records.Sqlite;
 internal static class RecordSchema
 {
     /// <summary>The number of the newest script; a record states its own as <c>user_version</c>.</summary>
-    public const int Newest = 9;
+    public const int Newest = 10;
 
     /// <summary>Marks the file as one of ours: <c>EOLR</c>.</summary>
     private const int Application = 0x454F4C52;

@@ -21,6 +21,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
     private int _last;
     private string _firstLink = "";
     private RunBegun? _begun;
+    private ConditionsRead? _conditions;
     private RunEnded? _ended;
 
     /// <summary>Events walked in all runs.</summary>
@@ -31,7 +32,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
     /// <param name="run">Its id, as the row says.</param>
     public void Walk(long row, string run)
     {
-        (_run, _last, _firstLink, _begun, _ended) = (run, 0, "", null, null);
+        (_run, _last, _firstLink, _begun, _conditions, _ended) = (run, 0, "", null, null, null);
         _steps.Begin();
         _parts.Begin();
         _attachments.Begin(run, row);
@@ -41,7 +42,7 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
         _steps.End(run, row);
         _parts.End(run, row);
         _attachments.End();
-        _runRow.Check(row, run, _begun, _ended);
+        _runRow.Check(row, run, _begun, _conditions, _ended);
         CompareWithLedger();
     }
 
@@ -76,6 +77,9 @@ internal sealed class RunCheck(RecordConnection connection, LedgerPicture ledger
             case RunBegun begun:
                 if (n != 1) Report(n, "the run begins a second time");
                 _begun = begun;
+                break;
+            case ConditionsRead read:
+                _conditions = read;
                 break;
             case RunEnded ended:
                 _ended = ended;

@@ -1,10 +1,11 @@
 using EolSequencer.Model.Events;
+using EolSequencer.Records.Canonical;
 using EolSequencer.Records.Sqlite;
 using EolSequencer.Records.Writing;
 
 namespace EolSequencer.Records.Verify;
 
-/// <summary>Compares the row of a run with its first and last event.</summary>
+/// <summary>Compares the row of a run with the events that it is made from.</summary>
 internal sealed class RunRowCheck(RecordConnection connection, FindingList findings)
 {
     private readonly Statement _begin = connection.Prepare(
@@ -15,9 +16,9 @@ internal sealed class RunRowCheck(RecordConnection connection, FindingList findi
         """);
 
     private readonly Statement _end = connection.Prepare(
-        "SELECT ended_utc, took_us, verdict, interrupted, none, pass, inconclusive, fail, error FROM run WHERE id = ?");
+        "SELECT ended_utc, took_us, verdict, interrupted, none, pass, inconclusive, fail, error, conditions FROM run WHERE id = ?");
 
-    public void Check(long row, string run, RunBegun? begun, RunEnded? ended)
+    public void Check(long row, string run, RunBegun? begun, ConditionsRead? conditions, RunEnded? ended)
     {
         if (begun is null)
         {
@@ -33,7 +34,7 @@ internal sealed class RunRowCheck(RecordConnection connection, FindingList findi
 
         var expected = RunRow.Of(number.Value, begun);
         Report(run, _begin, CheckBegin(row, expected));
-        Report(run, _end, CheckEnd(row, ended is null ? null : RunEndRow.Of(expected.BegunUtc, ended)));
+        Report(run, _end, CheckEnd(row, ended is null ? null : RunEndRow.Of(expected.BegunUtc, ended), conditions is null ? null : ConditionsForm.TextOf(conditions.Conditions)));
     }
 
     private RowCheck CheckBegin(long row, RunRow expected)
@@ -47,14 +48,14 @@ internal sealed class RunRowCheck(RecordConnection connection, FindingList findi
             .Int("planned", expected.Planned).Text("begun_utc", expected.BegunUtc).Text("retest_of", expected.RetestOf);
     }
 
-    private RowCheck CheckEnd(long row, RunEndRow? expected)
+    private RowCheck CheckEnd(long row, RunEndRow? expected, string? conditions)
     {
         _end.Int(1, row).Next();
         return new RowCheck(_end)
             .Text("ended_utc", expected?.EndedUtc).Int("took_us", expected?.TookMicroseconds).Text("verdict", expected?.Verdict)
             .Int("interrupted", expected is null ? null : expected.IsInterrupted ? 1 : 0)
             .Int("none", expected?.Numbers.None).Int("pass", expected?.Numbers.Pass).Int("inconclusive", expected?.Numbers.Inconclusive)
-            .Int("fail", expected?.Numbers.Fail).Int("error", expected?.Numbers.Error);
+            .Int("fail", expected?.Numbers.Fail).Int("error", expected?.Numbers.Error).Text("conditions", conditions);
     }
 
     private void Report(string run, Statement row, RowCheck check)

@@ -1,4 +1,5 @@
 using EolSequencer.Model.Events;
+using EolSequencer.Records.Canonical;
 using EolSequencer.Records.Sqlite;
 
 namespace EolSequencer.Records.Writing;
@@ -23,6 +24,8 @@ internal sealed class RunTable(RecordConnection connection)
         WHERE id = ?
         """);
 
+    private readonly Statement _conditions = connection.Prepare("UPDATE run SET conditions = ? WHERE id = ?");
+
     private readonly Statement _lastNumber = connection.Prepare("SELECT coalesce(max(number), 0) FROM run WHERE station = ?");
 
     private readonly Statement _unfinished = connection.Prepare("SELECT id FROM run WHERE run = ? AND ended_utc IS NULL");
@@ -40,6 +43,8 @@ internal sealed class RunTable(RecordConnection connection)
             .Run();
         return id;
     }
+
+    public void Conditions(long id, ConditionsRead read) => _conditions.Text(1, ConditionsForm.TextOf(read.Conditions)).Int(2, id).Run();
 
     public void End(long id, RunEnded ended)
     {

@@ -63,6 +63,7 @@ internal sealed class RunWriter
         _record.Events.Add(key, _chain.Hash, _chain.Bytes);
         if (series is not null) _record.Series.Add(key, series);
         if (begun is not null) Begin(begun);
+        if (next is ConditionsRead read) _record.Runs.Conditions(_row, read);
         if (next is RunEnded ended) End(ended);
     }
 

@@ -55,6 +55,9 @@ public sealed class StationLog : IDisposable
             case Resumed resumed:
                 _file.Write(LogEventLevel.Warning, "run {Run} had broken off and is taken up: {For}", _run, resumed.For.ToString().ToLowerInvariant());
                 break;
+            case ClockSet set:
+                _file.Write(LogEventLevel.Warning, "run {Run}: the wall clock was set from {Before} to {After}", _run, set.Before, set.After);
+                break;
             case DeviceLost lost:
                 _file.Write(LogEventLevel.Warning, "run {Run}: device {Role} lost: {Cause}", _run, lost.Role, lost.Cause);
                 break;

@@ -82,6 +82,21 @@ public class ConditionTests
         Assert.Equal(Verdict.Pass, _bench.Run(Steps.Await("steady", True(Key), within: 5)));
         Assert.Equal(2_000_000, _bench.Judged.Single().Took);
         Assert.Equal(2_000_000, _bench.Journal.Events[^1].At);
+        var set = Assert.Single(_bench.Journal.Events.OfType<EolSequencer.Model.Events.ClockSet>());
+        Assert.Equal((2_000_000, TimeSpan.FromSeconds(3600)), (set.At, set.After - set.Before));
+    }
+
+    [Theory, Trait("case", "TMR-01")]
+    [InlineData(2.0, 0)]
+    [InlineData(2.1, 1)]
+    [InlineData(-2.0, 0)]
+    [InlineData(-2.1, 1)]
+    public void A_small_correction_of_the_clock_is_no_event(double seconds, int events)
+    {
+        _bench.Clock = new JumpingClock(_bench.Time, (0.5, seconds));
+        _bench.Run(Steps.Wait("w", 1), Steps.Wait("x", 1));
+        Assert.Equal(events, _bench.Journal.Events.Count(next => next is EolSequencer.Model.Events.ClockSet));
+        Assert.Equal(Enumerable.Range(1, _bench.Journal.Events.Count), _bench.Journal.Events.Select(next => next.N));
     }
 
     [Fact]

@@ -11,7 +11,12 @@ public sealed class ActStoreTests : IDisposable
     [Fact]
     public void A_record_of_the_first_version_is_brought_up_and_takes_acts()
     {
-        _folder.WriteRuns(1);
+        using (var station = _folder.Take())
+        {
+            var journal = station.BeginRun();
+            TempFolder.Append(journal, SampleRun.WithoutConditions(journal.Run));
+        }
+
         MakeFirstVersion();
         Assert.Equal(FolderTrouble.Older, Assert.IsType<FolderResult<RecordFolder>.Refused>(RecordFolder.Open(_folder.Path)).Trouble);
 
@@ -77,7 +82,7 @@ public sealed class ActStoreTests : IDisposable
     {
         var tables = _folder.Ask<string>("SELECT name FROM sqlite_master WHERE type = 'table' AND name IN ('person', 'person_secret', 'nonconformity', 'hold', 'vehicle_release', 'part_serial', 'vin_correction', 'sequence_draft', 'sequence_approval')");
         foreach (var table in tables) _folder.Tamper($"DROP TABLE {table}");
-        _folder.Tamper("DROP INDEX run_by_retest; DROP INDEX run_counting; ALTER TABLE run DROP COLUMN retest_of");
+        _folder.Tamper("DROP INDEX run_by_retest; DROP INDEX run_counting; ALTER TABLE run DROP COLUMN retest_of; ALTER TABLE run DROP COLUMN conditions");
         _folder.Tamper("DELETE FROM schema_script WHERE script <> '001-record.sql'; PRAGMA user_version = 1");
     }
 }

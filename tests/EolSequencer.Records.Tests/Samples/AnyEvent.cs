@@ -117,6 +117,18 @@ internal static class AnyEvent
         from capture in Gen.Select(Time, Time, Maybe(Word), Gen.Bool, (begun, length, lost, isCapture) => isCapture ? new CaptureSpan(begun, length, lost) : null)
         select (RunEvent)new SeriesRecorded { N = n, At = at, Step = step, Channel = channel, Points = points, Capture = capture };
 
+    private static readonly Gen<RunEvent> AnyConditions =
+        from n in Gen.Int[2, 1000]
+        from at in Time
+        from conditions in List(
+            from name in Word
+            from value in Maybe(Gen.OneOf(NumberWord, Word))
+            from unit in Symbol
+            from missing in Gen.Enum<MissingCause>()
+            from instrument in Maybe(Word)
+            select new Condition(name, value, value is null ? null : unit, value is null ? missing : null, instrument), 4)
+        select (RunEvent)new ConditionsRead { N = n, At = at, Conditions = conditions };
+
     private static readonly Gen<RunEvent> Short =
         from n in Gen.Int[2, 1000]
         from at in Time
@@ -125,7 +137,7 @@ internal static class AnyEvent
         from who in Maybe(Word)
         from number in Gen.Int[1, 300]
         from kind in Gen.Enum<PromptKind>()
-        from which in Gen.Int[0, 10]
+        from which in Gen.Int[0, 11]
         select Of(which, n, at, a, b, who, number, kind);
 
     private static readonly Gen<RunEvent> AnyRunEnded =
@@ -140,7 +152,7 @@ internal static class AnyEvent
         };
 
     /// <summary>Of any kind, about as often each.</summary>
-    public static Gen<RunEvent> Any { get; } = Gen.Frequency((4, AnyJudged), (8, Short), (1, AnyRunBegun), (1, AnyRunEnded), (1, AnySeries));
+    public static Gen<RunEvent> Any { get; } = Gen.Frequency((4, AnyJudged), (8, Short), (1, AnyRunBegun), (1, AnyRunEnded), (1, AnySeries), (1, AnyConditions));
 
     private static RunEvent Of(int which, int n, long at, string a, string b, string? who, int number, PromptKind kind) => which switch
     {
@@ -153,6 +165,7 @@ internal static class AnyEvent
         6 => new DeviceLost { N = n, At = at, Role = a, Cause = b },
         8 => new AnswerRefused { N = n, At = at, Step = a, Prompt = number, Answer = b, Reason = a },
         7 => new DeviceBack { N = n, At = at, Role = a },
+        10 => new ClockSet { N = n, At = at, Before = DateTimeOffset.UnixEpoch.AddTicks(at), After = DateTimeOffset.UnixEpoch.AddTicks(at + number) },
         9 => new Resumed { N = n, At = at, For = (ResumedFor)(number % 3), Wall = DateTimeOffset.UnixEpoch.AddTicks(at), Person = who },
         _ => new Stopped { N = n, At = at, Step = who, Reason = a, Person = who },
     };

@@ -40,6 +40,8 @@ internal static class SampleRun
 
         events.Add((n, at) => TwoCriteria(n, at));
         events.Add((n, at) => new SeriesRecorded { N = n, At = at, Step = "run_up.speed", Channel = "rollers.speed", Points = [.. Enumerable.Range(0, 40).Select(k => new SeriesPoint(500_000 * k, $"{k}.5", "00FF"))] });
+        events.Add((n, at) => new ConditionsRead { N = n, At = at, Conditions = [new Condition("supply", "12.61", "V", null, "M-0417"), new Condition("software[gateway]", null, null, MissingCause.Silent, null)] });
+        events.Add((n, at) => new ClockSet { N = n, At = at, Before = Wall.AddSeconds(20), After = Wall.AddSeconds(-3600) });
         events.Add((n, at) => new NotNeeded { N = n, At = at, Step = "tow.current" });
         events.Add((n, at) => new PassedOver { N = n, At = at, Step = "horn.sound", Reason = "night shift", Person = "p3" });
         events.Add((n, at) => new DeviceLost { N = n, At = at, Role = "meter", Cause = "no answer within 500 ms" });
@@ -49,6 +51,9 @@ internal static class SampleRun
         events.Add((n, at) => new RunEnded { N = n, At = at, RollUp = RollUp.Of([.. Enumerable.Repeat(Verdict.Pass, steps), counted]), Interrupted = false, NotReached = ["water.tight"] });
         return events.ToImmutable();
     }
+
+    /// <summary>A run as versions that read no conditions wrote it.</summary>
+    public static IEnumerable<RunEvent> WithoutConditions(string run) => Of(run).Where(next => next is not ConditionsRead).Select((next, at) => next with { N = at + 1 });
 
     public static SourceCopy Source(string path, string text) => new(path, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text))), text);
 

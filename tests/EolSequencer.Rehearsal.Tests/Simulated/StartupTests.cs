@@ -62,7 +62,7 @@ public class StartupTests
 
     [Theory]
     [InlineData(0, 0)]
-    [InlineData(0, 5)]
+    [InlineData(0, 7)]
     [InlineData(1, 20)]
     [InlineData(2, 60)]
     [InlineData(2, 120)]

@@ -46,6 +46,7 @@ internal static class SequenceBinder
             Roles = [.. head.Roles(context)],
             Parameters = Parameters(parameters, context.Report),
             Needs = Needs(keys, context),
+            Conditions = ConditionsBinder.Bind(keys.FreeMap("conditions"), Top(context)),
             Words = WordsBinder.Bind(keys.FreeMap("words"), context.Report),
             Prepare = prepare.Nodes,
             Steps = steps.Nodes,

@@ -31,6 +31,7 @@ internal sealed record SequenceHead(MapReader Keys, string Id, YamlScalar Vehicl
             NodeRules.TitleKey,
             new("cycle-time", Forms.Duration(TimeSpan.FromSeconds(1), TimeSpan.FromHours(24)), "what the station may take for one vehicle"),
             new("needs", Forms.List(Forms.Named(Subject.StationKind)), "station kinds that must be passed before this run may begin"),
+            ConditionsBinder.Key,
             ParameterBinder.Key,
             WordsBinder.Key,
             DefaultsBinder.Key,

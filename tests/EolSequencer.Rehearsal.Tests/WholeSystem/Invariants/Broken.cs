@@ -42,6 +42,7 @@ internal static class Broken
         ("events are numbered without a gap", WithoutTold(next => next.N == 7)),
         ("the wall clock moves no stamp", Told<Judged>(judged => judged with { At = judged.At + 1 })),
         ("the wall clock moves no stamp", Told<RunBegun>(begun => begun with { Wall = begun.Wall.AddSeconds(1) })),
+        ("a wall clock that was set is told", Told<NotNeeded>(next => new ClockSet { N = next.N, At = next.At, Before = DateTimeOffset.UnixEpoch, After = DateTimeOffset.UnixEpoch.AddHours(1) })),
         ("attempts are numbered from 1", Told<Judged>(judged => judged with { Attempt = 2 })),
         ("a device that is back was lost", Told<NotNeeded>(next => new DeviceBack { N = next.N, At = next.At, Role = "bus" })),
         ("a device that is back was lost", Twice(next => next is NotNeeded, next => new DeviceLost { N = next.N, At = next.At, Role = "bus", Cause = "unplugged" })),

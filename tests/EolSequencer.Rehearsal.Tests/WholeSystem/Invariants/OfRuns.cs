@@ -14,6 +14,7 @@ internal static class OfRuns
         Invariant.OfEach("what a group switched on it switched off", SwitchedOff),
         Invariant.OfEach("events are numbered without a gap", Numbered),
         Invariant.OfEach("the wall clock moves no stamp", Stamped),
+        Invariant.OfEach("a wall clock that was set is told", ClockSteps),
         Invariant.OfEach("attempts are numbered from 1", Attempts),
         Invariant.OfEach("a device that is back was lost", LostAndBack),
         Invariant.OfEach("a prompt is answered once, after it was asked", Prompts),
@@ -67,6 +68,15 @@ internal static class OfRuns
             if (next.At != (long)(at - start).TotalMicroseconds) yield return $"event {next.N} is stamped {next.At} µs, it was told at {(at - start).TotalMicroseconds} µs";
             if (next is Judged judged && (judged.Start < 0 || judged.Took < 0 || judged.Start + judged.Took > judged.At)) yield return $"{judged.Step} took from {judged.Start} µs for {judged.Took} µs and was judged at {judged.At} µs";
         }
+    }
+
+    // Small corrections are not told, so each step may leave as much out.
+    private static IEnumerable<string> ClockSteps(TestedVehicle vehicle)
+    {
+        var told = vehicle.Told.Select(one => one.Event).OfType<ClockSet>().Aggregate(TimeSpan.Zero, (sum, set) => sum + (set.After - set.Before));
+        var last = vehicle.Told[^1].At;
+        var due = vehicle.Story.ClockSteps.Where(step => step.At < last).Aggregate(TimeSpan.Zero, (sum, step) => sum + step.By);
+        if ((told - due).Duration() > TimeSpan.FromSeconds(2 * (vehicle.Story.ClockSteps.Length + 1))) yield return $"the clock was set by {due}, the run tells of {told}";
     }
 
     private static IEnumerable<string> Attempts(TestedVehicle vehicle)
