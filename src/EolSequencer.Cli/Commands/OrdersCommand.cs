@@ -12,11 +12,11 @@ internal static class OrdersCommand
 {
     public static Command Make(IAnsiConsole console)
     {
-        var table = new Argument<string>("TABLE") { Description = "The table (CSV): order, vin, vehicle-type, options by name, facts as order.FACT or order.FACT[INDEX]." };
+        var table = new Argument<string>("TABLE") { Description = "An order as a JSON file (its name ends with .json), or a table (CSV): order, vin, vehicle-type, options by name, facts as order.FACT or order.FACT[INDEX]." };
         var plant = new Option<string>("--plant") { Description = "A file or folder of the plant.", HelpName = "FOLDER", Required = true };
         var replace = new Option<bool>("--replace") { Description = "Replaces an order that the plant has and that reads otherwise; without it, that one is kept." };
         var json = JsonOption.Make();
-        var command = new Command("orders", "Takes the orders of a table over into a plant, line by line; ends with 2 when a line was not taken.") { table, plant, replace, json };
+        var command = new Command("orders", "Takes an order, or the orders of a table line by line, over into a plant; ends with 2 when a line was not taken.") { table, plant, replace, json };
         command.SetAction(parsed => Take(
             console, OrderDrop.Take(parsed.GetRequiredValue(table), parsed.GetRequiredValue(plant), parsed.GetValue(replace), ExpressionsFolder.Open()), parsed.GetValue(json)));
         return command;

@@ -41,6 +41,31 @@ public static class OrderLoader
         return new OrderResult(report.HasErrors ? null : order, report.InOrder);
     }
 
+    /// <summary>Loads an order that somebody answered with, which must be that of the vehicle asked for.</summary>
+    /// <param name="plant">A file or folder of the plant whose vehicle types there are.</param>
+    /// <param name="from">Who answered, as diagnostics show it.</param>
+    /// <param name="bytes">The order, YAML or JSON.</param>
+    public static OrderResult LoadAnswer(string plant, string from, byte[] bytes, string vin, ExpressionCache cache, VehicleType? known = null)
+    {
+        var report = new Report();
+        if (PlantFolder.Find(plant, report) is not { } folder || SourceText.TryDecode(from, bytes, report) is not { } text || YamlReader.Read(text, report) is not { } root) return new OrderResult(null, report.InOrder);
+        var order = Bind(root, folder, cache, known);
+        if (order is not null && order.Vin.Text != vin) report.Add(OrderCodes.OtherVehicle, ((YamlMap)root).Find("vin")!.Value.Place, $"{Shown.Quoted(vin)} was asked for, this is '{order.Vin}'");
+        return new OrderResult(report.HasErrors ? null : order, report.InOrder);
+    }
+
+    /// <summary>Loads an order from a file that lies outside of the plant.</summary>
+    /// <param name="path">The order's file, as the user typed it.</param>
+    /// <param name="plant">A file or folder of the plant whose vehicle types there are.</param>
+    public static OrderResult LoadDropped(string path, string plant, ExpressionCache cache)
+    {
+        var report = new Report();
+        var order = PlantFolder.Find(plant, report) is { } folder && SourceFiles.TryRead(path, report) is { } text && YamlReader.Read(text, report) is { } root
+            ? Bind(root, folder, cache, null)
+            : null;
+        return new OrderResult(report.HasErrors ? null : order, report.InOrder);
+    }
+
     /// <summary>The file of the first order of a plant, by path; null when it has none.</summary>
     /// <param name="path">A file or folder of the plant.</param>
     public static string? FirstIn(string path) =>
@@ -58,7 +83,12 @@ public static class OrderLoader
     /// <summary>The order of a file; null: already reported.</summary>
     internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null)
     {
-        if (file.Root is not { } root || OrderBinder.TypeOf(root, folder.Report) is not { } id) return null;
+        return file.Root is { } root ? Bind(root, folder, cache, known) : null;
+    }
+
+    private static Order? Bind(YamlNode root, PlantFolder folder, ExpressionCache cache, VehicleType? known)
+    {
+        if (OrderBinder.TypeOf(root, folder.Report) is not { } id) return null;
         if (known?.Id == id.Text) return new OrderBinder(known, folder.Report).Bind(root);
         if (folder.Find(FileKind.VehicleType, id.Text, id.Place)?.Root is not { } typeRoot) return null;
 

@@ -22,6 +22,9 @@ public sealed record StationFile
     /// <summary>Full path of the data folder; one folder for all stations of a computer.</summary>
     public required string DataFolder { get; init; }
 
+    /// <summary>Where it asks for orders that the plant does not have; null: nowhere.</summary>
+    public OrderAddress? OrdersFrom { get; init; }
+
     /// <summary>How it is checked against a reference; null: it is not.</summary>
     public ShiftCheckRule? ShiftCheck { get; init; }
 

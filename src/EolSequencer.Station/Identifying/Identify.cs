@@ -1,7 +1,9 @@
+using EolSequencer.Language.Binding.Orders;
 using EolSequencer.Language.Diagnostics;
 using EolSequencer.Language.Loading;
 using EolSequencer.Model.Plants;
 using EolSequencer.Model.Vehicles;
+using EolSequencer.Station.Ordering;
 
 namespace EolSequencer.Station.Identifying;
 
@@ -15,7 +17,7 @@ public static class Identify
     public static Identified Vehicle(IdentifyRequest request)
     {
         var station = StationLoader.Load(request.StationFile);
-        var (sequence, order, found) = request.SequenceFile is { } file ? Named(file, request) : InForce(station.Station, request);
+        var (sequence, order, found) = request.SequenceFile is { } file ? Named(file, station.Station, request) : InForce(station.Station, request);
         var diagnostics = new List<Diagnostic>([.. station.Diagnostics, .. sequence.Diagnostics, .. order.Diagnostics, .. found]);
         if (sequence.Sequence is { } tested)
         {
@@ -29,24 +31,33 @@ public static class Identify
             [.. diagnostics.Distinct()]);
     }
 
-    private static (LoadResult Sequence, OrderResult Order, IReadOnlyList<Diagnostic> Found) Named(string file, IdentifyRequest request)
+    private static (LoadResult Sequence, OrderResult Order, IReadOnlyList<Diagnostic> Found) Named(string file, StationFile? station, IdentifyRequest request)
     {
         var sequence = SequenceLoader.Load(file, request.Cache);
-        return (sequence, Order(file, sequence.Sequence?.VehicleType, request), []);
+        return (sequence, Order(file, station, sequence.Sequence?.VehicleType, request), []);
     }
 
     private static (LoadResult Sequence, OrderResult Order, IReadOnlyList<Diagnostic> Found) InForce(StationFile? station, IdentifyRequest request)
     {
-        var order = Order(request.StationFile, null, request);
+        var order = Order(request.StationFile, station, null, request);
         if (station is null || order.Order is null) return (new LoadResult(null, null, [], 0), order, []);
         var (path, found) = SequenceFinder.InForce(request.StationFile, order.Order.VehicleType, station.StationKind);
         return (path is null ? new LoadResult(null, null, [], 0) : SequenceLoader.Load(path, request.Cache), order, found);
     }
 
-    private static OrderResult Order(string plant, VehicleType? known, IdentifyRequest request) => request switch
+    private static OrderResult Order(string plant, StationFile? station, VehicleType? known, IdentifyRequest request) => request switch
     {
         { OrderFile: { } file } => OrderLoader.Load(file, request.Cache, known),
-        { Vin: { } vin } => OrderLoader.LoadFor(plant, vin, request.Cache, known),
+        { Vin: { } vin } => Order(plant, station, vin, known, request),
         _ => new OrderResult(null, []),
     };
+
+    // What the plant has comes first; asked is only for what it does not have at all.
+    private static OrderResult Order(string plant, StationFile? station, string vin, VehicleType? known, IdentifyRequest request)
+    {
+        var own = OrderLoader.LoadFor(plant, vin, request.Cache, known);
+        return station?.OrdersFrom is { } address && own.Diagnostics.Any(one => one.Code == OrderCodes.NoOrder)
+            ? OrderAsking.Ask(address, plant, vin, request.Cache, known)
+            : own;
+    }
 }

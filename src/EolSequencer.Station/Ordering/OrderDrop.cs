@@ -9,7 +9,7 @@ using EolSequencer.Model.Vehicles;
 
 namespace EolSequencer.Station.Ordering;
 
-/// <summary>Takes the orders of a table over into a plant: a JSON file each, in the plant's folder <c>orders</c>.</summary>
+/// <summary>Takes the orders of a table, or one as a JSON file, over into a plant: a JSON file each, in the plant's folder <c>orders</c>.</summary>
 public static class OrderDrop
 {
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -18,12 +18,12 @@ public static class OrderDrop
     /// Takes what is right, line by line; a line with an error changes nothing. A vehicle that has an order already keeps it unless
     /// it is to be replaced.
     /// </summary>
-    /// <param name="table">The table (RFC 4180), as the user typed it.</param>
+    /// <param name="table">The table (RFC 4180), or an order (its name ends with <c>.json</c>), as the user typed it.</param>
     /// <param name="plant">A file or folder of the plant.</param>
     /// <param name="replace">Whether an order that reads otherwise is replaced.</param>
     public static DropResult Take(string table, string plant, bool replace, ExpressionCache cache)
     {
-        var read = OrderTableLoader.Load(table, plant, cache);
+        var read = table.EndsWith(".json", StringComparison.OrdinalIgnoreCase) ? One(table, plant, cache) : OrderTableLoader.Load(table, plant, cache);
         var result = new DropResult(read.Diagnostics);
         if (read.Orders.Count == 0) return result;
         var folder = Path.Combine(OrderLoader.PlantOf(plant)!, "orders");
@@ -39,6 +39,12 @@ public static class OrderDrop
         }
 
         return result;
+    }
+
+    private static OrderTable One(string file, string plant, ExpressionCache cache)
+    {
+        var read = OrderLoader.LoadDropped(file, plant, cache);
+        return new OrderTable(read.Order is { } order ? [order] : [], read.Diagnostics);
     }
 
     private static void Take(Order order, string folder, ILookup<string, string> there, bool replace, ExpressionCache cache, DropResult result)

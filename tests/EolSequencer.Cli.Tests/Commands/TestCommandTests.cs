@@ -158,7 +158,7 @@ public sealed partial class TestCommandTests : IDisposable
 
         Assert.Equal(0, Eol.Run("verify", "--data", first.Data).Code);
         var runs = new[] { first, second }.Select(eol => Eol.Run("show", "startup_1-000002", "--json", "--data", eol.Data).Output).ToList();
-        Assert.Contains("battery_voltage=12.4", runs[0], StringComparison.Ordinal);
+        Assert.Contains("battery_voltage=12.395", runs[0], StringComparison.Ordinal);
         Assert.Equal(runs[0], runs[1]);
     }
 

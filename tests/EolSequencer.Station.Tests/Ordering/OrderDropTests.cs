@@ -27,6 +27,31 @@ public sealed class OrderDropTests : IDisposable
     public void Dispose() => _plant.Delete(recursive: true);
 
     [Fact]
+    public void An_order_as_a_JSON_file_is_taken_like_a_line_of_a_table()
+    {
+        Take(TableOf(Orders));
+        var drop = Path.Combine(_plant.FullName, "..", $"{Path.GetFileName(_plant.FullName)}.json");
+        var there = Path.Combine(_plant.FullName, "orders", "FV-100231.json");
+        File.Move(there, drop);
+        try
+        {
+            Assert.Equal(["FV-100231"], OrderDrop.Take(drop, _plant.FullName, false, ExpressionCache.None).Taken.Select(order => order.Id));
+            Assert.Equal(File.ReadAllText(drop), File.ReadAllText(there));
+            Assert.Equal(["FV-100231"], OrderDrop.Take(drop, _plant.FullName, false, ExpressionCache.None).Same.Select(order => order.Id));
+
+            File.WriteAllText(drop, File.ReadAllText(drop).Replace("petrol", "steam", StringComparison.Ordinal));
+            var wrong = OrderDrop.Take(drop, _plant.FullName, true, ExpressionCache.None);
+            Assert.Empty(wrong.Taken);
+            Assert.NotEmpty(wrong.Diagnostics);
+            Assert.Contains("petrol", File.ReadAllText(there), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(drop);
+        }
+    }
+
+    [Fact]
     public void The_orders_of_the_demo_plant_come_back_as_they_are()
     {
         var result = Take(TableOf(Orders));

@@ -41,5 +41,11 @@ public static class OrderCodes
     public static readonly DiagnosticCode OtherType = Error("ORD012",
         "The order is for another vehicle type than the sequence", "name the sequence of its type, or leave the sequence out");
 
+    public static readonly DiagnosticCode OtherVehicle = Error("ORD013",
+        "The order that was asked for is another vehicle's", "tell whoever keeps the orders; nothing was kept of it");
+
+    public static readonly DiagnosticCode NotHad = Error("ORD014",
+        "An order that could not be had from where the station asks", "ask again, or let the order be put into the plant's folder");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }

@@ -39,6 +39,7 @@ internal static class StationBinder
         [
             new("title", Forms.Texts, "what people call it"),
             new("scanner", AdapterForm, "where scanned codes come from"),
+            new("orders-from", Forms.Map(OrderAddressBinder.Shape), "where it asks for orders that the plant does not have"),
             new("shift-check", Forms.Map(ShiftCheckBinder.Shape), "its check against a reference, due again and again"),
         ]);
 
@@ -61,6 +62,7 @@ internal static class StationBinder
             DataFolder = data,
             Scanner = scanner,
             Devices = devices,
+            OrdersFrom = keys.Open("orders-from", OrderAddressBinder.Shape) is { } address ? OrderAddressBinder.Bind(address) : null,
             ShiftCheck = keys.Open("shift-check", ShiftCheckBinder.Shape) is { } check ? ShiftCheckBinder.Bind(check, kind, folder) : null,
         };
     }

@@ -32,5 +32,8 @@ public static class StationCodes
     public static readonly DiagnosticCode NoCheck = Error("STA009",
         "The station cannot be checked like this", "name a sequence for the station's kind, and a reference of the vehicle type that it tests");
 
+    public static readonly DiagnosticCode BadAddress = Error("STA010",
+        "Nobody can be asked for orders like this", "write  url: https://HOST/PATH/{vin}");
+
     private static DiagnosticCode Error(string id, string title, string cure) => new(id, Severity.Error, title, cure);
 }
