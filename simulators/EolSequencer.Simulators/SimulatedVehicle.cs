@@ -17,7 +17,10 @@ namespace EolSequencer.Simulators;
 /// </summary>
 public sealed class SimulatedVehicle : IDisposable
 {
-    private static readonly BusSpeed Speed = new(500_000);
+    /// <summary>Bits per second on its bus.</summary>
+    public const int BitRate = 500_000;
+
+    private static readonly BusSpeed Speed = new(BitRate);
 
     private readonly TimeProvider _time;
     private readonly ISchedule _schedule;
@@ -68,6 +71,12 @@ public sealed class SimulatedVehicle : IDisposable
 
     /// <summary>Frames that the bus has carried so far.</summary>
     public long FramesCarried => _bus.FrameCount;
+
+    /// <summary>The tester's plug, for simulated interfaces.</summary>
+    internal BusPort Tester => _tester;
+
+    /// <summary>Hands every frame that others put on the bus to a listener at the tester's plug, each repeat included.</summary>
+    internal IDisposable ListenToAll(ICanListener listener) => _bus.ListenToAll(_tester, listener);
 
     internal UnitNetwork Network { get; }
 

@@ -14,6 +14,7 @@ internal sealed class SimulatedCanBus(ISchedule schedule, BusSpeed speed) : IDue
 
     private readonly Dictionary<CanId, Listening[]> _listenings = [];
     private readonly Dictionary<CanId, CyclicFrame> _cyclic = [];
+    private readonly List<ListeningToAll> _toAll = [];
     private readonly List<CyclicFrame> _wanted = [];
     private readonly List<BusPort> _waiting = [];
     private readonly Stack<PendingFrame> _spare = [];
@@ -84,6 +85,16 @@ internal sealed class SimulatedCanBus(ISchedule schedule, BusSpeed speed) : IDue
             if (!frame.IsWanted) _wanted.Remove(frame);
         }
     }
+
+    /// <summary>Hands every frame of others to a listener: cyclic ones are then sent at each of their instants.</summary>
+    public IDisposable ListenToAll(BusPort port, ICanListener listener)
+    {
+        var all = new ListeningToAll(this, port, listener, [.. _cyclic.Keys.Select(id => Remember(new Listening(this, port, id, listener, Repeats.All)))]);
+        _toAll.Add(all);
+        return all;
+    }
+
+    public void Forget(ListeningToAll all) => _toAll.Remove(all);
 
     public ReadOnlySpan<Listening> ListeningsTo(CanId id) => _listenings.TryGetValue(id, out var all) ? all : [];
 
@@ -164,6 +175,11 @@ internal sealed class SimulatedCanBus(ISchedule schedule, BusSpeed speed) : IDue
         foreach (var listening in ListeningsTo(frame.Id))
         {
             if (listening.Port != port && listening.Port.State == LinkState.Up) listening.Hand(frame, stamp);
+        }
+
+        if (_toAll.Count > 0 && !_cyclic.ContainsKey(frame.Id))
+        {
+            foreach (var all in _toAll.ToArray()) all.Hand(frame, port, stamp);
         }
 
         ScheduleArbitration();

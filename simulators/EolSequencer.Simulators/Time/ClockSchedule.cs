@@ -4,7 +4,9 @@ namespace EolSequencer.Simulators.Time;
 /// A schedule on any clock, for simulators that are watched in real time: one timer, armed for whatever is due next.
 /// </summary>
 /// <remarks>
-/// The clock's timers must call back on the one thread that uses the simulator. One that fires too soon is armed again.
+/// The clock's timers must call back on the one thread that uses the simulator. One that fires too soon is armed again. One that
+/// fires late, as timers do that count whole milliseconds, costs nothing: what is due happens at the moment it was due, so a bus
+/// full of frames of a quarter of a millisecond keeps its pace.
 /// </remarks>
 public sealed class ClockSchedule : ISchedule, IDisposable
 {
@@ -12,6 +14,8 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     private readonly PriorityQueue<(IDue Target, int What), (long Due, long Number)> _due = new();
     private readonly ITimer _timer;
     private readonly long _start;
+    private TimeSpan _told;
+    private TimeSpan? _dueNow;
     private TimeSpan _armedFor = TimeSpan.MaxValue;
     private long _placed;
     private bool _isEnded;
@@ -25,7 +29,16 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     }
 
     /// <inheritdoc/>
-    public TimeSpan Now => _clock.GetElapsedTime(_start);
+    public TimeSpan Now
+    {
+        get
+        {
+            // Never back: somebody from outside may have been told a later moment already.
+            var now = _dueNow ?? _clock.GetElapsedTime(_start);
+            if (now > _told) _told = now;
+            return _told;
+        }
+    }
 
     /// <inheritdoc/>
     public void At(TimeSpan due, IDue target, int what = 0)
@@ -51,7 +64,7 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     {
         if (_isEnded || !_due.TryPeek(out _, out var next) || next.Due >= _armedFor.Ticks) return;
         _armedFor = new TimeSpan(next.Due);
-        var left = _armedFor - Now;
+        var left = _armedFor - _clock.GetElapsedTime(_start);
         _timer.Change(left > TimeSpan.Zero ? RoundedUp(left) : TimeSpan.Zero, Timeout.InfiniteTimeSpan);
     }
 
@@ -62,12 +75,14 @@ public sealed class ClockSchedule : ISchedule, IDisposable
     private void DoWhatIsDue()
     {
         _armedFor = TimeSpan.MinValue;
-        while (!_isEnded && _due.TryPeek(out var entry, out var place) && place.Due <= Now.Ticks)
+        while (!_isEnded && _due.TryPeek(out var entry, out var place) && place.Due <= _clock.GetElapsedTime(_start).Ticks)
         {
             _due.Dequeue();
+            _dueNow = new TimeSpan(place.Due);
             entry.Target.Due(entry.What);
         }
 
+        _dueNow = null;
         _armedFor = TimeSpan.MaxValue;
         Arm();
     }

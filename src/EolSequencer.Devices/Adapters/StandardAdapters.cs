@@ -1,3 +1,4 @@
+using EolSequencer.Devices.Can;
 using EolSequencer.Devices.VehicleBus;
 
 namespace EolSequencer.Devices.Adapters;
@@ -6,5 +7,5 @@ namespace EolSequencer.Devices.Adapters;
 public static class StandardAdapters
 {
     /// <param name="keys">Opens security levels of control units; null: none can be opened.</param>
-    public static AdapterRegistry Make(IKeyAlgorithm? keys) => new();
+    public static AdapterRegistry Make(IKeyAlgorithm? keys) => new(new SerialCanAdapter(keys));
 }

@@ -22,6 +22,7 @@ public sealed class VehicleBusDevice : IDevice
 
     private readonly ICanPort _port;
     private readonly TimeProvider _time;
+    private readonly IAsyncDisposable? _link;
     private readonly UnitDirectory _units;
     private readonly SessionKeeper _sessions;
     private readonly UnitActions _actions;
@@ -36,6 +37,7 @@ public sealed class VehicleBusDevice : IDevice
     /// <param name="timing">How long units are waited for; null: the standard's times.</param>
     /// <param name="transport">Padding and what else the bus wants of ISO-TP frames; null: padded with CC.</param>
     /// <param name="note">Told what whoever looks after the station should know; null: nobody.</param>
+    /// <param name="link">Closed with the device; null: the port is somebody else's.</param>
     /// <exception cref="ArgumentException">Two control units share an address; the vehicle type's check has let it through.</exception>
     public VehicleBusDevice(
         string role,
@@ -45,9 +47,10 @@ public sealed class VehicleBusDevice : IDevice
         IKeyAlgorithm? keys = null,
         DiagnosticTiming? timing = null,
         TransportOptions? transport = null,
-        Action<string>? note = null)
+        Action<string>? note = null,
+        IAsyncDisposable? link = null)
     {
-        (Role, _port, _time) = (role, port, time);
+        (Role, _port, _time, _link) = (role, port, time, link);
         timing ??= new DiagnosticTiming();
         _units = new UnitDirectory(fitted, new TransportLink(port, time) { Options = transport ?? new TransportOptions() }, timing, note);
         _sessions = new SessionKeeper(_units, time, timing);
@@ -127,7 +130,7 @@ public sealed class VehicleBusDevice : IDevice
         _isClosed = true;
         _sessions.Dispose();
         _units.Dispose();
-        return default;
+        return _link?.DisposeAsync() ?? default;
     }
 
     private IChannelReader ReaderOf(ChannelDescription channel) => channel.Source switch

@@ -29,5 +29,8 @@ public sealed record DeviceRig
     /// <summary>Breaks the link to the counterpart; true: mends it.</summary>
     public required Action<bool> SetLink { get; init; }
 
+    /// <summary>How long the adapter may take to use a link that is back.</summary>
+    public TimeSpan LinkReturns { get; init; }
+
     public ReadRequest Request(ChannelDescription channel, string? index = null) => new(channel, index, Time.GetTimestamp());
 }

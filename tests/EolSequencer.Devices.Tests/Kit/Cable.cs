@@ -31,7 +31,10 @@ internal sealed class Cable : IDisposable
 
     public void Give(string text) => Assert.Equal(text.Length, _terminal!.Write(Encoding.Latin1.GetBytes(text)));
 
-    public void Give(byte[] bytes) => _terminal!.Write(bytes);
+    /// <summary>Bytes that the program did not take in time.</summary>
+    public int Lost { get; private set; }
+
+    public void Give(byte[] bytes) => Lost += bytes.Length - _terminal!.Write(bytes);
 
     public void Dispose() => _terminal!.Dispose();
 

@@ -54,6 +54,24 @@ public sealed class ClockScheduleTests
     }
 
     [Fact]
+    public void What_follows_at_short_times_keeps_its_pace_on_timers_of_whole_milliseconds()
+    {
+        var time = new VirtualTime(DateTimeOffset.UnixEpoch);
+        using var schedule = new ClockSchedule(new PlainClock(time, 1_000_000_000));
+        var moments = new List<TimeSpan>();
+        Noting? next = null;
+        next = new Noting(_ =>
+        {
+            moments.Add(schedule.Now);
+            schedule.At(schedule.Now + TimeSpan.FromMicroseconds(250), next!, 0);
+        });
+        schedule.At(TimeSpan.Zero, next, 0);
+        time.Advance(TimeSpan.FromMilliseconds(100));
+        Assert.InRange(moments.Count, 395, 401);
+        Assert.All(moments.Index(), one => Assert.Equal(TimeSpan.FromMicroseconds(250) * one.Index, one.Item));
+    }
+
+    [Fact]
     public void A_timer_that_fires_too_soon_is_armed_again()
     {
         var time = new VirtualTime(DateTimeOffset.UnixEpoch);
