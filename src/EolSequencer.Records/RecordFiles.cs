@@ -36,6 +36,13 @@ internal sealed record RecordFiles(string Folder)
         return refused is null ? files : null;
     }
 
+    /// <summary>Reads the record on a connection of its own, which is closed again; trouble is a <see cref="RecordFault"/>.</summary>
+    public T Read<T>(RecordOptions options, Func<RecordConnection, T> read) => RecordFault.Guard(this, () =>
+    {
+        using var connection = RecordConnection.ForReading(Database, options);
+        return read(connection);
+    });
+
     /// <summary>The files of a copy of a record, which is this one file.</summary>
     public static RecordFiles OfCopy(string file) => new(Path.GetDirectoryName(Path.GetFullPath(file))!) { Database = Path.GetFullPath(file) };
 

@@ -147,11 +147,5 @@ public sealed class RecordFolder
     /// <summary>How much room the record takes and has.</summary>
     public FolderState State() => FolderState.Of(_files, _options);
 
-    private RecordConnection Connect() => RecordConnection.ForReading(_files.Database, _options);
-
-    private T Read<T>(Func<RecordConnection, T> read) => RecordFault.Guard(_files, () =>
-    {
-        using var connection = Connect();
-        return read(connection);
-    });
+    private T Read<T>(Func<RecordConnection, T> read) => _files.Read(_options, read);
 }

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using EolSequencer.Records.Canonical;
 using EolSequencer.Records.Correcting;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.Sqlite;
 
 namespace EolSequencer.Records.Administration;
@@ -20,9 +21,8 @@ public sealed class ActReader
     public static IEnumerable<string> Kinds => ActKinds.Words;
 
     /// <summary>Acts, newest first.</summary>
-    public ImmutableArray<RecordedAct> List(ActFilter filter) => RecordFault.Guard(_files, () =>
+    public ImmutableArray<RecordedAct> List(ActFilter filter) => _files.Read(_options, connection =>
     {
-        using var connection = RecordConnection.ForReading(_files.Database, _options);
         connection.HoldMoment();
         var names = filter.Vin is { } vin ? NamesOf(new SqliteTables(connection), vin) : [];
         return Matching(connection, filter, names).Take(filter.Most).ToImmutableArray();
@@ -86,7 +86,7 @@ public sealed class ActReader
     private static HashSet<string> NamesOf(IActTables tables, string vin)
     {
         var names = new VinTrail(tables.Corrections).All(vin).ToHashSet(StringComparer.Ordinal);
-        foreach (var row in names.ToList().SelectMany(one => tables.Nonconformities.Where("vin", one))) names.Add(row.Id);
+        foreach (var row in tables.Nonconformities.OfVehicle(names.ToList())) names.Add(row.Id);
         foreach (var hold in tables.Holds.All().Where(hold => hold.Placed.Vins.Any(names.Contains))) names.Add(hold.Id);
         return names;
     }

@@ -1,4 +1,5 @@
 using EolSequencer.Records.Administration;
+using EolSequencer.Records.Nonconformities;
 using EolSequencer.Records.People;
 using EolSequencer.Records.Reading;
 
@@ -35,5 +36,5 @@ public sealed class VinService
     }
 
     private static bool IsKnown(IActTurn turn, string vin) =>
-        turn.RunsBegun(new RunFilter { Vin = vin, Most = 1 }).Any() || new VinTrail(turn.Corrections).All(vin).Any(one => turn.Nonconformities.Where("vin", one).Count > 0);
+        turn.RunsBegun(new RunFilter { Vin = vin, Most = 1 }).Any() || turn.Nonconformities.OfVehicle(new VinTrail(turn.Corrections).All(vin)).Any();
 }

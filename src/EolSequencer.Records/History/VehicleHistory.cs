@@ -31,9 +31,8 @@ public sealed class VehicleHistory
     /// <summary>How a vehicle stands that is about to be run so that it counts.</summary>
     public VehicleArrival Arrival(Order order) => Read(connection => VehicleArrival.Of(new SqliteTables(connection), order));
 
-    private T Read<T>(Func<RecordConnection, T> read) => RecordFault.Guard(_files, () =>
+    private T Read<T>(Func<RecordConnection, T> read) => _files.Read(_options, connection =>
     {
-        using var connection = RecordConnection.ForReading(_files.Database, _options);
         connection.HoldMoment();
         return read(connection);
     });

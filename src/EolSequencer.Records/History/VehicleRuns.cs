@@ -22,7 +22,7 @@ internal sealed class VehicleRuns
     {
         _connection = connection;
         _runs = connection.Connection.Query<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE vin IN @vins AND mode = @mode ORDER BY id", new { vins, mode = RunBegunForm.WordOf(mode) }).AsList();
-        _conceded = vins.SelectMany(vin => tables.Nonconformities.Where("vin", vin)).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToLookup(row => row.Finding!.StationKind);
+        _conceded = tables.Nonconformities.OfVehicle(vins).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToLookup(row => row.Finding!.StationKind);
     }
 
     /// <summary>Every step at every station kind, in the order their newest whole runs began.</summary>

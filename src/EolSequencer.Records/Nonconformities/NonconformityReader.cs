@@ -16,7 +16,7 @@ public sealed class NonconformityReader
     /// <param name="all">True: closed and conceded ones too.</param>
     public ImmutableArray<Nonconformity> List(string? vin = null, bool all = false) => _record.Read(view =>
     {
-        IEnumerable<NonconformityRow> rows = vin is null ? view.Nonconformities.All() : new VinTrail(view.Corrections).All(vin).SelectMany(one => view.Nonconformities.Where("vin", one)).OrderBy(row => row.Id, StringComparer.Ordinal);
+        IEnumerable<NonconformityRow> rows = vin is null ? view.Nonconformities.All() : view.Nonconformities.OfVehicle(new VinTrail(view.Corrections).All(vin)).OrderBy(row => row.Id, StringComparer.Ordinal);
         return rows.Where(row => all || row.IsOpen).Select(Nonconformity.Of).ToImmutableArray();
     });
 }

@@ -13,9 +13,8 @@ internal sealed class RecordedSerials(RecordFiles files, RecordOptions options) 
     {
         try
         {
-            return RecordFault.Guard(files, () =>
+            return files.Read(options, connection =>
             {
-                using var connection = RecordConnection.ForReading(files.Database, options);
                 connection.HoldMoment();
                 return Elsewhere(connection, new VinTrail(new SqliteTables(connection).Corrections), vin.Text, part, serial) is { } other
                     ? new SerialAnswer.There(other.Vin, new PartName(other.Part, other.At), other.Run)

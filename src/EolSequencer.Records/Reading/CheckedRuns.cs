@@ -24,9 +24,8 @@ public sealed class CheckedRuns
     /// <summary>What is wrong with ledger, seals and keys; empty when nothing is.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
-    internal static CheckedRuns Open(RecordFiles files, RecordOptions options) => RecordFault.Guard(files, () =>
+    internal static CheckedRuns Open(RecordFiles files, RecordOptions options) => files.Read(options, connection =>
     {
-        using var connection = RecordConnection.ForReading(files.Database, options);
         var findings = new FindingList();
         var ledger = new LedgerCheck(connection, findings).Walk(after: 0);
         KeyCheck.Walk(connection, ledger, findings);
@@ -34,9 +33,8 @@ public sealed class CheckedRuns
     });
 
     /// <summary>The ids of the runs wanted, oldest first, however many there are.</summary>
-    public ImmutableArray<string> Select(RunFilter filter) => RecordFault.Guard(_files, () =>
+    public ImmutableArray<string> Select(RunFilter filter) => _files.Read(_options, connection =>
     {
-        using var connection = RecordConnection.ForReading(_files.Database, _options);
         var (where, values) = RunWhere.Of(filter, []);
         return connection.Connection.Query<string>($"SELECT run FROM run {where} ORDER BY id", values).ToImmutableArray();
     });

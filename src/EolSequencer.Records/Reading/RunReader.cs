@@ -52,9 +52,5 @@ public sealed class RunReader
     private static RunColumns? Row(RecordConnection connection, string run) => connection.Connection
         .QuerySingleOrDefault<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE run = @run", new { run });
 
-    private T Read<T>(Func<RecordConnection, T> read) => RecordFault.Guard(_files, () =>
-    {
-        using var connection = RecordConnection.ForReading(_files.Database, _options);
-        return read(connection);
-    });
+    private T Read<T>(Func<RecordConnection, T> read) => _files.Read(_options, read);
 }

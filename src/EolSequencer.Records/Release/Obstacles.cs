@@ -51,7 +51,7 @@ internal sealed class Obstacles(IActView view)
         "repairer",
         "find out which part is where, then run one of them again"));
 
-    private IEnumerable<Obstacle> OfNonconformities(VehicleStanding vehicle) => vehicle.Vins.SelectMany(vin => view.Nonconformities.Where("vin", vin)).Where(row => row.IsOpen).Select(row =>
+    private IEnumerable<Obstacle> OfNonconformities(VehicleStanding vehicle) => view.Nonconformities.OfVehicle(vehicle.Vins).Where(row => row.IsOpen).Select(row =>
     {
         var (who, next) = (row.State, row.Finding) switch
         {

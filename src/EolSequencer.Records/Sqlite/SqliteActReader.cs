@@ -5,9 +5,8 @@ namespace EolSequencer.Records.Sqlite;
 /// <summary>Reads what acts have come to; each call on a connection of its own, as of one moment.</summary>
 internal sealed class SqliteActReader(RecordFiles files, RecordOptions options) : IActReader
 {
-    public T Read<T>(Func<IActView, T> read) => RecordFault.Guard(files, () =>
+    public T Read<T>(Func<IActView, T> read) => files.Read(options, connection =>
     {
-        using var connection = RecordConnection.ForReading(files.Database, options);
         connection.HoldMoment();
         return read(new SqliteTables(connection));
     });

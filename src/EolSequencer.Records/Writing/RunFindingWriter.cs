@@ -40,7 +40,7 @@ internal sealed class RunFindingWriter(RecordConnection connection, LedgerWriter
         var last = LastOf(row, ended);
         _tables ??= new SqliteTables(connection);
         var vins = new VinTrail(_tables.Corrections).All(vin);
-        var known = vins.SelectMany(one => _tables.Nonconformities.Where("vin", one)).ToList();
+        var known = _tables.Nonconformities.OfVehicle(vins).ToList();
         var failed = last.Exists(judged => judged.Counted == Verdict.Fail);
         if (!failed && !known.Any(one => one.IsOpen)) return;
         var showsGood = isWhole || (retestOf is not null && retestOf == NewestWhole(vins, kind));
