@@ -1,6 +1,5 @@
 using System.CommandLine;
 using EolSequencer.Cli.Exporting;
-using EolSequencer.Model.Events;
 using EolSequencer.Records.Exporting;
 using Spectre.Console;
 
@@ -21,10 +20,9 @@ internal static class ExportCommand
         var to = new Option<string?>("--to") { Description = "The last day, it included.", HelpName = "DATE" };
         var station = new Option<string?>("--station") { Description = "Only the runs of this station.", HelpName = "ID" };
         var vin = new Option<string?>("--vin") { Description = "Only the runs of this vehicle.", HelpName = "VIN" };
-        var rehearsals = new Option<bool>("--rehearsals") { Description = "Rehearsals instead of production runs; every line says which it is." };
-        var checks = new Option<bool>("--checks") { Description = "Checks of stations against their references instead of production runs." };
+        var modes = new ModeOptions("Rehearsals instead of production runs; every line says which it is.", "Checks of stations against their references instead of production runs.");
         var data = DataOption.Make();
-        var command = new Command("export", "Writes runs or step results as JSON Lines or CSV.") { subject, form, file, replace, from, to, station, vin, rehearsals, checks, data };
+        var command = new Command("export", "Writes runs or step results as JSON Lines or CSV.") { subject, form, file, replace, from, to, station, vin, modes.Rehearsals, modes.Checks, data };
         command.SetAction(parsed => new ExportSession(console, new ExportChoices
         {
             Subject = parsed.GetRequiredValue(subject) == "runs" ? ExportSubject.Runs : ExportSubject.Steps,
@@ -35,7 +33,7 @@ internal static class ExportCommand
             To = parsed.GetValue(to),
             Station = parsed.GetValue(station),
             Vin = parsed.GetValue(vin),
-            Mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : parsed.GetValue(checks) ? RunMode.Check : RunMode.Production,
+            Mode = modes.Of(parsed),
             Data = parsed.GetRequiredValue(data),
         }).Run());
         return command;

@@ -15,19 +15,18 @@ internal static class ShowCommand
     public static Command Make(IAnsiConsole console)
     {
         var run = new Argument<string?>("RUN") { Description = "A run in full; without it the list of runs.", Arity = ArgumentArity.ZeroOrOne };
-        var rehearsals = new Option<bool>("--rehearsals") { Description = "Shows rehearsals instead of production runs." };
-        var checks = new Option<bool>("--checks") { Description = "Shows checks of stations against their references instead of production runs." };
+        var modes = new ModeOptions("Shows rehearsals instead of production runs.", "Shows checks of stations against their references instead of production runs.");
         var most = new Option<int>("--most") { Description = "The most runs to list.", HelpName = "N", DefaultValueFactory = _ => 20 };
         var language = LanguageOption.Make("Language of what authors wrote for repair.");
         var data = DataOption.Make();
         var json = JsonOption.Make();
-        var command = new Command("show", "Shows runs, or one run in full.") { run, rehearsals, checks, most, language, data, json };
+        var command = new Command("show", "Shows runs, or one run in full.") { run, modes.Rehearsals, modes.Checks, most, language, data, json };
         command.SetAction(parsed =>
         {
             var result = RecordFolder.Open(parsed.GetRequiredValue(data));
             if (result is not FolderResult<RecordFolder>.Opened { Folder: var record }) return Refusals.Folder(console, result);
             var asJson = parsed.GetValue(json);
-            var mode = parsed.GetValue(rehearsals) ? RunMode.Rehearsal : parsed.GetValue(checks) ? RunMode.Check : RunMode.Production;
+            var mode = modes.Of(parsed);
             if (parsed.GetValue(run) is { } id) return One(console, record, id, asJson, parsed.GetRequiredValue(language));
             return List(console, record.Runs.List(new RunFilter { Mode = mode, Most = parsed.GetValue(most) }), mode, asJson);
         });
@@ -95,7 +94,7 @@ internal static class ShowCommand
         stationKind = run.StationKind,
         sequence = run.Sequence,
         revision = run.Revision,
-        mode = run.Mode.ToString().ToLowerInvariant(),
+        mode = run.Mode.Word(),
         inPart = run.IsPartial,
         retestOf = run.RetestOf,
         conditions = RunJson.Conditions(run.Conditions),

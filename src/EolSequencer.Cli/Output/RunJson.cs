@@ -13,7 +13,7 @@ internal static class RunJson
         vin = run.Begun?.Order.Vin.Text,
         sequence = run.Begun?.Sequence,
         revision = run.Begun?.Revision,
-        mode = run.Begun?.Mode.ToString().ToLowerInvariant(),
+        mode = run.Begun?.Mode.Word(),
         seed = run.Begun?.Seed,
         injected = run.Begun?.Injected,
         verdict = run.Ended?.RollUp.Verdict.Word(),

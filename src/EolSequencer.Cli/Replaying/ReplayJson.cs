@@ -13,7 +13,7 @@ internal static class ReplayJson
     {
         run = run.Begun.Run,
         vin = run.Begun.Order.Vin.Text,
-        mode = run.Begun.Mode.ToString().ToLowerInvariant(),
+        mode = run.Begun.Mode.Word(),
         unverified = trouble,
         then = new { sequence = run.Begun.Sequence, revision = run.Begun.Revision, verdict = run.Was.Verdict.Word(), numbers = Numbers(run.Was), firstTimeThrough = run.WasFirstTimeThrough },
         now = new { sequence = sequence.Id, revision = sequence.Revision, verdict = run.Verdict?.Word(), atLeast = run.Verdict is null ? run.Is.Verdict.Word() : null, numbers = Numbers(run.Is), undecidable = run.Undecidable, firstTimeThrough = run.IsFirstTimeThrough },

@@ -29,7 +29,7 @@ internal static class RunBegunForm
         json.WriteString("compiled"u8, begun.Compiled);
         json.WriteString("program"u8, begun.Program);
         json.WriteOptional("by"u8, begun.Person);
-        json.WriteString("mode"u8, WordOf(begun.Mode));
+        json.WriteString("mode"u8, begun.Mode.Word());
         json.WriteOptional("seed"u8, begun.Seed?.ToString(CultureInfo.InvariantCulture));
         json.WriteTexts("injected"u8, begun.Injected);
         json.WriteString("zone"u8, begun.Zone);
@@ -70,22 +70,8 @@ internal static class RunBegunForm
         Planned = fields.Int("planned"u8),
     };
 
-    /// <summary>The word for a mode in events and read tables.</summary>
-    public static string WordOf(RunMode mode) => mode switch
-    {
-        RunMode.Production => "production",
-        RunMode.Rehearsal => "rehearsal",
-        RunMode.Check => "check",
-        _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, null),
-    };
-
-    public static RunMode ModeOf(string word) => word switch
-    {
-        "production" => RunMode.Production,
-        "rehearsal" => RunMode.Rehearsal,
-        "check" => RunMode.Check,
-        _ => throw new FormatException($"'{word}' is no mode of a run"),
-    };
+    /// <summary>The mode of a word in events and read tables; a <see cref="FormatException"/> when it is none.</summary>
+    public static RunMode ModeOf(string word) => RunModes.TryParse(word, out var mode) ? mode : throw new FormatException($"'{word}' is no mode of a run");
 
     private static void WriteSources(Utf8JsonWriter json, RunBegun begun)
     {

@@ -12,7 +12,7 @@ internal static class ExportColumns
     public static ImmutableArray<ExportColumn<RunSummary>> Identity { get; } =
     [
         new("run", run => ExportValue.Of(run.Run)),
-        new("mode", run => ExportValue.Of(RunBegunForm.WordOf(run.Mode))),
+        new("mode", run => ExportValue.Of(run.Mode.Word())),
         new("begun", run => ExportValue.Of(UtcText.Of(run.Begun))),
         new("plant", run => ExportValue.Of(run.Plant)),
         new("station", run => ExportValue.Of(run.Station)),

@@ -76,7 +76,7 @@ internal sealed class ExportSource : IDisposable
         new
         {
             after, end, _filter.Vin, _filter.Station,
-            mode = RunBegunForm.WordOf(_filter.Mode),
+            mode = _filter.Mode.Word(),
             from = _filter.From is { } from ? UtcText.Of(ExportDays.EarliestOf(from)) : null,
             until = _filter.To is { } to ? UtcText.Of(ExportDays.LatestOf(to)) : null,
         }).AsList();

@@ -21,7 +21,7 @@ internal sealed class VehicleRuns
     public VehicleRuns(RecordConnection connection, IActTables tables, IReadOnlyList<string> vins, RunMode mode)
     {
         _connection = connection;
-        _runs = connection.Connection.Query<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE vin IN @vins AND mode = @mode ORDER BY id", new { vins, mode = RunBegunForm.WordOf(mode) }).AsList();
+        _runs = connection.Connection.Query<RunColumns>($"SELECT {RunColumns.All} FROM run WHERE vin IN @vins AND mode = @mode ORDER BY id", new { vins, mode = mode.Word() }).AsList();
         _conceded = tables.Nonconformities.OfVehicle(vins).Where(row => row is { State: NonconformityStates.Conceded, Finding: not null }).ToLookup(row => row.Finding!.StationKind);
     }
 

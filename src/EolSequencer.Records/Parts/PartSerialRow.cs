@@ -1,6 +1,5 @@
 using EolSequencer.Model.Events;
 using EolSequencer.Model.Vehicles;
-using EolSequencer.Records.Canonical;
 
 namespace EolSequencer.Records.Parts;
 
@@ -12,6 +11,6 @@ internal readonly record struct PartSerialRow(string Mode, string Vin, string Pa
     {
         if (mode == RunMode.Check || judged.Part is not { } name || judged.Criteria is not [{ Value: { } serial }, ..]) return null;
         var part = PartName.Read(name);
-        return new PartSerialRow(RunBegunForm.WordOf(mode), vin, part.Kind, part.At, serial);
+        return new PartSerialRow(mode.Word(), vin, part.Kind, part.At, serial);
     }
 }

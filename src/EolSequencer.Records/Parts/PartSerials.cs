@@ -17,7 +17,7 @@ internal static class PartSerials
     /// <summary>Every part that was found on a vehicle, in the order they were found.</summary>
     /// <param name="vins">All its numbers.</param>
     public static IEnumerable<PartSerial> Of(RecordConnection connection, IReadOnlyList<string> vins, RunMode mode) => vins
-        .SelectMany(vin => Read(connection, $"{Columns} WHERE part_serial.vin = ? AND part_serial.mode = ? ORDER BY part_serial.id", vin, RunBegunForm.WordOf(mode)))
+        .SelectMany(vin => Read(connection, $"{Columns} WHERE part_serial.vin = ? AND part_serial.mode = ? ORDER BY part_serial.id", vin, mode.Word()))
         .OrderBy(found => found.Key)
         .Select(found => found.Part with { Vin = vins[0] });
 

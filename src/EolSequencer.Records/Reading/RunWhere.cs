@@ -1,5 +1,6 @@
 using System.Text;
 using Dapper;
+using EolSequencer.Model.Events;
 using EolSequencer.Model.Judging;
 using EolSequencer.Records.Canonical;
 
@@ -14,7 +15,7 @@ internal static class RunWhere
     {
         var text = new StringBuilder("WHERE 1");
         var values = new DynamicParameters(new { filter.Most });
-        Ask("mode = @Mode", "Mode", filter.Mode is { } mode ? RunBegunForm.WordOf(mode) : null);
+        Ask("mode = @Mode", "Mode", filter.Mode is { } mode ? mode.Word() : null);
         if (vins.Count > 0) Ask("vin IN @Vins", "Vins", vins);
         else Ask("vin = @Vin", "Vin", filter.Vin);
         Ask("station = @Station", "Station", filter.Station);

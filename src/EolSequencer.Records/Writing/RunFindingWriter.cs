@@ -33,7 +33,7 @@ internal sealed class RunFindingWriter(RecordConnection connection, LedgerWriter
     {
         using var run = new Statement(connection.Connection.Handle!, "SELECT run, vin, station_kind, mode, partial, retest_of, person, ended_utc FROM run WHERE id = ?");
         run.Int(1, row).Next();
-        if (run.Text(3) != RunBegunForm.WordOf(RunMode.Production)) return;
+        if (run.Text(3) != RunMode.Production.Word()) return;
         var (name, vin, kind, person, at) = (run.Text(0), run.Text(1), run.Text(2), run.TextOrNull(6), UtcText.Read(run.Text(7)));
         var isWhole = run.Int(4) == 0;
         var retestOf = run.TextOrNull(5);

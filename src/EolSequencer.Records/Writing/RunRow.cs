@@ -33,7 +33,7 @@ internal sealed record RunRow(
         begun.Order.VehicleType,
         begun.Sequence,
         begun.Revision,
-        RunBegunForm.WordOf(begun.Mode),
+        begun.Mode.Word(),
         !begun.OnlySteps.IsDefaultOrEmpty,
         begun.RetestOf,
         begun.Person,

@@ -43,7 +43,7 @@ public sealed class StationLog : IDisposable
                 _file.Write(
                     LogEventLevel.Information,
                     "run {Run} begun: {Mode}, sequence {Sequence} revision {Revision}, order {Order}, vehicle {Vin}",
-                    begun.Run, begun.Mode.ToString().ToLowerInvariant(), begun.Sequence, begun.Revision, begun.Order.Id, begun.Order.Vin.Text);
+                    begun.Run, begun.Mode.Word(), begun.Sequence, begun.Revision, begun.Order.Id, begun.Order.Vin.Text);
                 break;
             case RunEnded ended:
                 _file.Write(
