@@ -9,7 +9,6 @@ namespace EolSequencer.Devices.Can;
 /// </summary>
 public sealed class BusHealth
 {
-    private readonly SortedDictionary<string, long> _counts = new(StringComparer.Ordinal);
     private readonly Action<string> _note;
 
     /// <param name="note">Told what whoever looks after the station should know.</param>
@@ -36,37 +35,37 @@ public sealed class BusHealth
     /// <summary>Frames that were given back because a transmit queue was full, each time they were.</summary>
     public long FullQueues { get; private set; }
 
-    internal void CountGarbled(string what) => Count(++Garbled, "garbled", $"the interface has written '{what}', which is no message of its form; is the bit rate of the serial line right?");
+    internal void CountGarbled(string what) => TellFirst(++Garbled, $"the interface has written '{what}', which is no message of its form; is the bit rate of the serial line right?");
 
-    internal void CountOverflow(long times = 1) => Count(ReceiveOverflows += times, "receive overflow", "received frames were lost: the interface or this computer is too slow for the bus", times);
+    internal void CountOverflow(long times = 1) => TellFirst((ReceiveOverflows += times) - times + 1, "received frames were lost: the interface or this computer is too slow for the bus");
 
     internal void CountErrors(BusErrors errors)
     {
         if ((errors & BusErrors.ReceiveOverflow) != 0) CountOverflow();
-        if ((errors & ~BusErrors.ReceiveOverflow) is var others and not BusErrors.None) Count(++Errors, "bus error", $"errors on the bus: {others}; are its speed, wiring and termination right?");
+        if ((errors & ~BusErrors.ReceiveOverflow) is var others and not BusErrors.None) TellFirst(++Errors, $"errors on the bus: {others}; are its speed, wiring and termination right?");
     }
 
     internal void CountState(ControllerState state)
     {
-        if (state == ControllerState.BusOff) Count(++BusOffs, "bus-off", "the controller has switched itself off after too many errors (bus-off)");
-        else if (state != ControllerState.Active) Count(++Warnings, "error limit", $"the controller is near its limits (error {state.ToString().ToLower(CultureInfo.InvariantCulture)})");
+        if (state == ControllerState.BusOff) TellFirst(++BusOffs, "the controller has switched itself off after too many errors (bus-off)");
+        else if (state != ControllerState.Active) TellFirst(++Warnings, $"the controller is near its limits (error {state.ToString().ToLower(CultureInfo.InvariantCulture)})");
     }
 
     internal void CountRemote() => Remotes++;
 
     internal void CountFullQueue() => FullQueues++;
 
-    /// <summary>Tells the numbers of all that was counted more than once.</summary>
+    /// <summary>Tells the numbers of all that was told once and came more often; when the link is closed.</summary>
     internal void TellAll()
     {
-        var more = _counts.Where(one => one.Value > 1).Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Value} x {one.Key}")).ToList();
+        (long Number, string Name)[] all = [(Errors, "bus error"), (BusOffs, "bus-off"), (Warnings, "error limit"), (Garbled, "garbled"), (ReceiveOverflows, "receive overflow")];
+        var more = all.Where(one => one.Number > 1).Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Number} x {one.Name}")).ToList();
         if (more.Count > 0) _note($"in all: {string.Join(", ", more)}");
-        _counts.Clear();
     }
 
-    private void Count(long number, string name, string first, long times = 1)
+    /// <param name="number">Which one of its kind it is, or the first of several.</param>
+    private void TellFirst(long number, string what)
     {
-        _counts[name] = _counts.GetValueOrDefault(name) + times;
-        if (number == times) _note(first);
+        if (number == 1) _note(what);
     }
 }

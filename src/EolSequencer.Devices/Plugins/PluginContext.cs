@@ -13,12 +13,10 @@ internal sealed class PluginContext(string path) : AssemblyLoadContext(Path.GetF
 
     protected override Assembly? Load(AssemblyName name)
     {
-        if (name.Name?.StartsWith("EolSequencer.", StringComparison.Ordinal) == true && IsOurs(name)) return null;
+        if (name.Name is "EolSequencer.Model" or "EolSequencer.Wire" or "EolSequencer.Devices") return null;
         return _resolver.ResolveAssemblyToPath(name) is { } found ? LoadFromAssemblyPath(found) : null;
     }
 
     protected override nint LoadUnmanagedDll(string unmanagedDllName) =>
         _resolver.ResolveUnmanagedDllToPath(unmanagedDllName) is { } found ? LoadUnmanagedDllFromPath(found) : 0;
-
-    private static bool IsOurs(AssemblyName name) => name.Name is "EolSequencer.Model" or "EolSequencer.Wire" or "EolSequencer.Devices";
 }

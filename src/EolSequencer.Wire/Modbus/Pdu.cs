@@ -5,10 +5,33 @@ namespace EolSequencer.Wire.Modbus;
 /// <summary>Small hands for the functions: big-endian numbers, heads, faults in one wording.</summary>
 internal static class Pdu
 {
+    /// <summary>Function code and two numbers.</summary>
+    public const int HeadLength = 5;
+
     public static ushort UInt16(ReadOnlySpan<byte> bytes) => BinaryPrimitives.ReadUInt16BigEndian(bytes);
 
     public static byte[] Head(FunctionCode function, ushort first, ushort second) =>
         [(byte)function, (byte)(first >> 8), (byte)first, (byte)(second >> 8), (byte)second];
+
+    /// <summary>A request for a row.</summary>
+    /// <param name="most">How long a row the function takes.</param>
+    public static byte[] Request(FunctionCode function, Row row, int most) => row.IsWithin && row.Count <= most
+        ? Head(function, row.Address, (ushort)row.Count)
+        : throw new ArgumentOutOfRangeException(nameof(row), row, $"1 to {most} within 0 to 65535");
+
+    /// <summary>The row that a request of five bytes asks for; false: its length or count is wrong.</summary>
+    public static bool TryReadRequest(ReadOnlySpan<byte> message, int most, out Row row)
+    {
+        row = message.Length == HeadLength ? new Row(UInt16(message[1..]), UInt16(message[3..])) : default;
+        return row.Count > 0 && row.Count <= most;
+    }
+
+    /// <summary>A response with its data behind their count.</summary>
+    public static byte[] Response(FunctionCode function, byte[] data) => [(byte)function, (byte)data.Length, .. data];
+
+    /// <summary>The bytes of a response that repeats the first five of its request.</summary>
+    public static Decoded<byte[]> Echo(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request) =>
+        EchoFault(message, request) is { } fault ? Decoded<byte[]>.Faulty(fault) : message.ToArray();
 
     /// <summary>Eight bits to a byte, the first in the lowest place.</summary>
     public static byte[] Pack(ReadOnlySpan<bool> bits)
@@ -47,11 +70,10 @@ internal static class Pdu
         return message[1] == length ? null : $"{message[1]} bytes of data instead of {length}";
     }
 
-    /// <summary>What keeps a message from repeating the first five bytes of its request; null: nothing.</summary>
-    public static string? EchoFault(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request)
+    private static string? EchoFault(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request)
     {
         if (HeadFault(message, (FunctionCode)request[0]) is { } fault) return fault;
-        return message.SequenceEqual(request[..5]) ? null : $"the answer {Convert.ToHexString(message)} does not repeat the request {Convert.ToHexString(request[..5])}";
+        return message.SequenceEqual(request[..HeadLength]) ? null : $"the answer {Convert.ToHexString(message)} does not repeat the request {Convert.ToHexString(request[..HeadLength])}";
     }
 
     private static string? HeadFault(ReadOnlySpan<byte> message, FunctionCode function)

@@ -10,7 +10,7 @@ public static class WriteMultiple
     /// <summary>Most registers of one request.</summary>
     public const int MostRegisters = 123;
 
-    private const int HeadLength = 6;
+    private const int HeadLength = Pdu.HeadLength + 1;
 
     public static byte[] MakeRequest(ushort address, ReadOnlySpan<bool> coils) =>
         Make(FunctionCode.WriteMultipleCoils, new Row(address, coils.Length), MostCoils, Pdu.Pack(coils));
@@ -36,15 +36,13 @@ public static class WriteMultiple
 
     /// <summary>Confirms a request.</summary>
     /// <param name="request">One that was found right.</param>
-    public static byte[] MakeResponse(ReadOnlySpan<byte> request) => request[..5].ToArray();
+    public static byte[] MakeResponse(ReadOnlySpan<byte> request) => request[..Pdu.HeadLength].ToArray();
 
     /// <summary>Whether a response confirms the request, with the bytes of it.</summary>
-    public static Decoded<byte[]> ReadResponse(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request) =>
-        Pdu.EchoFault(message, request) is { } fault ? Decoded<byte[]>.Faulty(fault) : message.ToArray();
+    public static Decoded<byte[]> ReadResponse(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request) => Pdu.Echo(message, request);
 
-    private static byte[] Make(FunctionCode function, Row row, int most, byte[] data) => row.IsWithin && row.Count <= most
-        ? [.. Pdu.Head(function, row.Address, (ushort)row.Count), (byte)data.Length, .. data]
-        : throw new ArgumentOutOfRangeException(nameof(row), row, $"1 to {most} within 0 to 65535");
+    private static byte[] Make(FunctionCode function, Row row, int most, byte[] data) => 
+        [.. Pdu.Request(function, row, most), (byte)data.Length, .. data];
 
     private static bool TryReadHead(ReadOnlySpan<byte> message, out ushort address, out int count)
     {

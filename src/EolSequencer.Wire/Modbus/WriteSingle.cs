@@ -5,7 +5,6 @@ namespace EolSequencer.Wire.Modbus;
 public static class WriteSingle
 {
     private const ushort On = 0xFF00;
-    private const int Length = 5;
 
     public static byte[] MakeRequest(ushort address, bool isOn) => Pdu.Head(FunctionCode.WriteSingleCoil, address, isOn ? On : (ushort)0);
 
@@ -22,12 +21,11 @@ public static class WriteSingle
     /// <summary>Where a register is written and what; false: the length is wrong (exception 03).</summary>
     public static bool TryReadRequest(ReadOnlySpan<byte> message, out ushort address, out ushort register)
     {
-        var isRight = message.Length == Length;
+        var isRight = message.Length == Pdu.HeadLength;
         (address, register) = isRight ? (Pdu.UInt16(message[1..]), Pdu.UInt16(message[3..])) : default;
         return isRight;
     }
 
     /// <summary>Whether a response confirms the request, with the bytes of it.</summary>
-    public static Decoded<byte[]> ReadResponse(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request) =>
-        Pdu.EchoFault(message, request) is { } fault ? Decoded<byte[]>.Faulty(fault) : message.ToArray();
+    public static Decoded<byte[]> ReadResponse(ReadOnlySpan<byte> message, ReadOnlySpan<byte> request) => Pdu.Echo(message, request);
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
@@ -23,6 +24,8 @@ public static class SerialCanText
 
     /// <summary>Ends a line that refuses something.</summary>
     public const byte Bell = 0x07;
+
+    private static readonly SearchValues<byte> HexDigits = SearchValues.Create("0123456789ABCDEFabcdef"u8);
 
     /// <summary>The bit rates that have a command, in the order of their numbers.</summary>
     public static ImmutableArray<int> Rates { get; } = [10_000, 20_000, 50_000, 100_000, 125_000, 250_000, 500_000, 800_000, 1_000_000];
@@ -146,20 +149,8 @@ public static class SerialCanText
     private static bool TryHex(ReadOnlySpan<byte> digits, out uint value)
     {
         value = 0;
-        foreach (var digit in digits)
-        {
-            var one = digit switch
-            {
-                >= (byte)'0' and <= (byte)'9' => digit - '0',
-                >= (byte)'A' and <= (byte)'F' => digit - 'A' + 10,
-                >= (byte)'a' and <= (byte)'f' => digit - 'a' + 10,
-                _ => -1,
-            };
-            if (one < 0) return false;
-            value = (value << 4) | (uint)one;
-        }
-
-        return true;
+        // The framework takes zero bytes behind a number for nothing.
+        return !digits.ContainsAnyExcept(HexDigits) && uint.TryParse(digits, NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out value);
     }
 
     private static byte Digit(int value) => (byte)(value < 10 ? '0' + value : 'A' + value - 10);
