@@ -83,7 +83,7 @@ internal static class ApproveCommand
             var drafts = record.Approvals.Drafts().Where(draft => parsed.GetValue(all) || draft.Approvals.IsEmpty).ToList();
             if (parsed.GetValue(options.Json)) JsonOutput.Write(console, new { approvals, drafts });
             else if (approvals.IsEmpty && drafts.Count == 0) console.WriteLine("nothing is approved, and nothing waits for it");
-            foreach (var line in parsed.GetValue(options.Json) ? [] : approvals.Select(ApprovalLines.Of).Concat(drafts.Select(ApprovalLines.Of))) console.MarkupLineInterpolated($"{line}");
+            else foreach (var line in approvals.Select(ApprovalLines.Of).Concat(drafts.Select(ApprovalLines.Of))) console.MarkupLineInterpolated($"{line}");
             return ExitCode.Pass;
         }));
         return command;

@@ -6,8 +6,7 @@ using EolSequencer.Wire.SerialCan;
 namespace EolSequencer.Devices.Can;
 
 /// <summary>
-/// A CAN interface on a serial line, in the ASCII form that the serial-line CAN driver of Linux documents. One frame is under way
-/// at a time, until the interface says that it has taken it; one that it refuses, because its queue is full, is handed over again.
+/// A CAN interface on a serial line, in the ASCII form that the serial-line CAN driver of Linux documents.
 /// </summary>
 /// <remarks>The stamp of a frame is the moment at which its last bytes were read: the form has no better one.</remarks>
 public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
@@ -21,12 +20,6 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
     /// <summary>Time a command at the end may take: an interface that is gone holds nobody up.</summary>
     private static readonly TimeSpan FarewellLimit = TimeSpan.FromMilliseconds(200);
 
-    /// <summary>Time before a refused frame is handed over again.</summary>
-    public static readonly TimeSpan RefusedPause = TimeSpan.FromMilliseconds(2);
-
-    /// <summary>How long a frame that nobody waits for any more may hold up the next one: its answer may still come.</summary>
-    public static readonly TimeSpan OwedLimit = TimeSpan.FromMilliseconds(1000);
-
     /// <summary>Time after which a controller that is off is started again, and an interface that does not answer is asked again.</summary>
     public static readonly TimeSpan RestartPause = TimeSpan.FromMilliseconds(1000);
 
@@ -36,13 +29,10 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
     private readonly SerialCanReader _reader = new();
     private readonly FrameListeners _listeners = new();
     private readonly List<Action<LinkChange>> _watchers = [];
-    private readonly LinkedList<QueuedFrame> _queue = [];
-    private readonly ITimer _again;
-    private readonly ITimer _owed;
+    private readonly SerialCanQueue _queue;
     private readonly ITimer _restart;
     private readonly CancellationTokenSource _closing = new();
     private ISerialLine? _line;
-    private QueuedFrame? _underWay;
     private long _received;
     private TaskCompletionSource<bool>? _command;
     private bool _isEntering;
@@ -52,9 +42,8 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
     {
         (_time, _form, _note) = (time, form, note);
         Health = new BusHealth(note);
-        _again = Timer(static port => port.HandOver());
-        _owed = Timer(static port => port.GiveUpOwed());
-        _restart = Timer(static port => port.Restart());
+        _queue = new SerialCanQueue(time, form.Answers, frame => _line!.SendAsync(SerialCanText.Write(frame), CancellationToken.None), Health);
+        _restart = time.CreateTimer(static port => ((SerialCanPort)port!).Restart(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
     /// <inheritdoc/>
@@ -94,11 +83,7 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
         if (frame.IsFd) throw new ArgumentException("an interface on a serial line carries classical frames only", nameof(frame));
         if (cancel.IsCancellationRequested) return ValueTask.FromCanceled<Transmission>(cancel);
         if (State != LinkState.Up) return new(new Transmission(State, _time.GetTimestamp()));
-        var queued = new QueuedFrame(frame);
-        _queue.AddLast(queued);
-        var sending = queued.WaitAsync(cancel);
-        if (_underWay is null) SendNext();
-        return sending;
+        return _queue.SendAsync(frame, cancel);
     }
 
     /// <inheritdoc/>
@@ -133,10 +118,10 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
         if (_isClosed) return;
         _isClosed = true;
         _closing.Cancel();
-        foreach (var timer in new[] { _again, _owed, _restart }) timer.Dispose();
+        _restart.Dispose();
         var wasUp = State == LinkState.Up;
         State = LinkState.Down;
-        EndAll(new Transmission(LinkState.Down, _time.GetTimestamp()));
+        _queue.Dispose();
         Health.TellAll();
         if (_line is null) return;
         if (wasUp) await FarewellAsync(_line);
@@ -173,11 +158,11 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
                 break;
             case SerialCanKind.Sent or SerialCanKind.Done:
                 if (_command is { } done) done.TrySetResult(true);
-                else Confirm(stamp);
+                else _queue.Confirm(stamp);
                 break;
             case SerialCanKind.Refused:
                 if (_command is { } refused) refused.TrySetResult(false);
-                else Refuse();
+                else _queue.Refuse();
                 break;
             default:
                 // While it is opened, the end of what went on before still comes.
@@ -200,84 +185,13 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
         _restart.Change(RestartPause, Timeout.InfiniteTimeSpan);
     }
 
-    private void SendNext()
-    {
-        while (_queue.First is { } first)
-        {
-            _queue.RemoveFirst();
-            if (first.Value.IsOver) continue;
-            _underWay = first.Value;
-            HandOver();
-            return;
-        }
-    }
-
-    // "async void" lets a broken assumption reach the run's thread; trouble of the line is told by the line.
-    private async void HandOver()
-    {
-        if (_underWay is not { } frame || _isClosed) return;
-        if (frame.IsOver)
-        {
-            // Refused before and given up since: it never went out.
-            _underWay = null;
-            SendNext();
-            return;
-        }
-
-        _owed.Change(OwedLimit, Timeout.InfiniteTimeSpan);
-        var fault = await _line!.SendAsync(SerialCanText.Write(frame.Frame), CancellationToken.None);
-        if (fault is null && !_form.Answers && _underWay == frame) Confirm(_time.GetTimestamp());
-    }
-
-    private void Confirm(long stamp)
-    {
-        if (_underWay is not { } frame) return;
-        Stop(_owed);
-        _underWay = null;
-        frame.End(Transmission.Confirmed(stamp));
-        if (_underWay is null) SendNext();
-    }
-
-    private void Refuse()
-    {
-        if (_underWay is null) return;
-        Health.CountFullQueue();
-        _again.Change(RefusedPause, Timeout.InfiniteTimeSpan);
-    }
-
-    private void GiveUpOwed()
-    {
-        if (_underWay is not { } frame) return;
-        if (!frame.IsOver)
-        {
-            // Somebody still waits, so the limit is theirs.
-            _owed.Change(OwedLimit, Timeout.InfiniteTimeSpan);
-            return;
-        }
-
-        _underWay = null;
-        SendNext();
-    }
-
     private void Change(LinkState state, long stamp)
     {
         if (State == state || _isClosed) return;
         State = state;
-        if (state != LinkState.Up) EndAll(new Transmission(state, stamp));
+        if (state != LinkState.Up) _queue.EndAll(new Transmission(state, stamp));
         var news = new LinkChange(state, stamp);
         foreach (var watcher in _watchers.ToArray()) watcher(news);
-    }
-
-    private void EndAll(Transmission how)
-    {
-        Stop(_again);
-        Stop(_owed);
-        var all = _queue.ToArray();
-        _queue.Clear();
-        var underWay = _underWay;
-        _underWay = null;
-        underWay?.End(how);
-        foreach (var frame in all) frame.End(how);
     }
 
     private async void Restart()
@@ -349,9 +263,4 @@ public sealed class SerialCanPort : ICanPort, ISerialListener, IAsyncDisposable
     }
 
     private static string Written(byte[] command) => System.Text.Encoding.ASCII.GetString(command).TrimEnd('\r');
-
-    private ITimer Timer(Action<SerialCanPort> due) =>
-        _time.CreateTimer(state => due((SerialCanPort)state!), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-
-    private static void Stop(ITimer timer) => timer.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
 }

@@ -59,7 +59,12 @@ public sealed class RecordJudge(Order order)
     private static AttemptEnd EndOf(PlannedStep planned, RunScope scope, RecordedEnd found)
     {
         if (!found.ByIndex.IsDefaultOrEmpty) return EachOf(planned, scope, found);
-        if (found.Value is { } value) return new AttemptEnd(Judged(planned), 0) { Value = value, Criteria = found.Serial is { } serial ? [StepJudging.Value(planned, scope, "", value), serial] : [StepJudging.Value(planned, scope, "", value)] };
+        if (found.Value is { } value)
+        {
+            ImmutableArray<CriterionResult> own = [StepJudging.Value(planned, scope, "", value)];
+            return new AttemptEnd(Judged(planned), 0) { Value = value, Criteria = found.Serial is { } serial ? own.Add(serial) : own };
+        }
+
         var time = found.Counted is { } seconds ? StepJudging.Time(planned, scope, seconds) : null;
         return new AttemptEnd(found.Ending, 0) { Criteria = time is null ? [] : [time], AsMissing = found.AsMissing };
     }

@@ -1,5 +1,5 @@
-using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Actions;
+using EolSequencer.Engine.Judging;
 using EolSequencer.Engine.Planning;
 using EolSequencer.Engine.Waiting;
 using EolSequencer.Model.Expressions;

@@ -81,10 +81,8 @@ public static class OrderLoader
         .ToLookup(file => file.Key, file => file.Path, StringComparer.Ordinal);
 
     /// <summary>The order of a file; null: already reported.</summary>
-    internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null)
-    {
-        return file.Root is { } root ? Bind(root, folder, cache, known) : null;
-    }
+    internal static Order? Bind(PlantFile file, PlantFolder folder, ExpressionCache cache, VehicleType? known = null) =>
+        file.Root is { } root ? Bind(root, folder, cache, known) : null;
 
     private static Order? Bind(YamlNode root, PlantFolder folder, ExpressionCache cache, VehicleType? known)
     {

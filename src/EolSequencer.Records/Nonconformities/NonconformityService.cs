@@ -70,7 +70,7 @@ public sealed class NonconformityService
     {
         if (catalogue.IsEmpty) return null;
         if (catalogue.FirstOrDefault(one => one.Code == code) is not { } known) return Refused.Unknown($"the plant's catalogue has no nonconformity '{code}'; it has {string.Join(", ", catalogue.Select(one => one.Code))}");
-        return place is null || known.Where.IsEmpty || known.Where.Contains(place) ? null : Refused.Unknown($"'{code}' is never at {TextRules.Quote(place)} by the plant's catalogue; write one of {string.Join(", ", known.Where)}");
+        return place is null || known.MayBeAt(place) ? null : Refused.Unknown($"'{code}' is never at {TextRules.Quote(place)} by the plant's catalogue; write one of {string.Join(", ", known.Where)}");
     }
 
     private static Refused? PartFault(ImmutableArray<FittedPart> parts)

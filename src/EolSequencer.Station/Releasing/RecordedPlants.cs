@@ -19,12 +19,12 @@ public sealed class RecordedPlants(RecordFolder record, ExpressionCache cache)
     /// <summary>The plant of a vehicle; null when it has no run that counts, or when this version of the program does not accept its texts.</summary>
     public Plant? Of(string vin) => NewestOf(vin) is { } newest ? Of(newest) : null;
 
-    /// <summary>The plant of a run, by its first event.</summary>
+    /// <summary>The plant of a run, by its first event; texts that were not read with it are taken from the record.</summary>
     public Plant? Of(RunBegun run)
     {
         var texts = string.Join(' ', run.Sources.Select(source => source.Hash).Prepend(run.Sequence));
         if (_plants.TryGetValue(texts, out var known)) return known;
-        var whole = (RunBegun)record.Runs.Load(run.Run)!.Events[0];
+        var whole = run.Sources.Any(source => source.Text.Length == 0) ? (RunBegun)record.Runs.Load(run.Run)!.Events[0] : run;
         return _plants[texts] = SequenceLoader.LoadRecorded(whole.Sources, whole.Sequence, cache).Plant;
     }
 }

@@ -37,7 +37,7 @@ internal static class NonconformityBinder
             var near = Nearest.Of(name, catalogue.Select(one => one.Code));
             scope.Report.Add(SequenceCodes.UnknownNonconformity, code.Place, $"the plant's catalogue has no nonconformity '{name}'", near is null ? null : $"did you mean '{near}'?");
         }
-        else if (!known.Where.IsEmpty && where.FirstOrDefault(place => !known.Where.Contains(place)) is { } other)
+        else if (where.FirstOrDefault(place => !known.MayBeAt(place)) is { } other)
         {
             scope.Report.Add(SequenceCodes.UnknownWhere, places!.Place, $"'{name}' is never at '{other}' by the plant's catalogue");
         }
